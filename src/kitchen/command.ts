@@ -203,8 +203,8 @@ export type SlotsOf = {
   redo: Nothing;
   /** "Never mind": asks first, and never undoes anything by itself. */
   "forget-it": Nothing;
-  /** The last thing said was about this one: "no, the Dragon Tongue". */
-  instead: Targeted;
+  /** The last thing said was about this one: "no, the Dragon Tongue", "wait, it was B four". */
+  instead: Targeted & { jars?: number[] };
   acknowledge: Nothing;
   unhush: Nothing;
   yes: Nothing;

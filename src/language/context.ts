@@ -1,3 +1,4 @@
+import type { Ref } from "../kitchen/command.ts";
 import type { OwnWords } from "../kitchen/own-words.ts";
 import type { Library } from "../recipe/library.ts";
 
@@ -59,6 +60,8 @@ export type Context = {
   onRecord?: { batches: readonly NamedBatch[]; loads: readonly NamedLoad[] };
   /** Critical factors of what is running; `words` confirm a factor that only its recipe has. */
   factors?: readonly { id: string; words?: readonly string[] }[];
+  /** Jars that the sentence names by what is on them, by the numbers that stand for them in it. */
+  jarsSaid?: ReadonlyMap<number, { refs: readonly Ref[] }>;
   /** What words of this person were found to mean. */
   ownWords?: readonly OwnWords[];
   /** The question that waits for an answer, if there is one. */

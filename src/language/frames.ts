@@ -119,6 +119,9 @@ const BROKE_ELSEWHERE = new RegExp(
 );
 /** Said to children, dogs and husbands as well. */
 const TO_PEOPLE = wordSet("hold quit forget-it undo");
+/** What did not happen after all. */
+const NEARLY =
+  /\b(near|nearly|almost|just about) (went and )?(dropped|broke|smashed|knocked|lost)\b/;
 /** Harmless, but they change something. */
 const WRITTEN = wordSet("hush unhush focus");
 
@@ -135,7 +138,9 @@ export function isStopped(
   const { cost, report } = MEANINGS[intent];
   if (TO_PEOPLE.has(intent) && !("target" in slots) && callsSomebody(said)) return true;
   if (cost === "raising") {
-    return intent === "jar-broken" && !whole && BROKE_ELSEWHERE.test(textOf(said.words));
+    if (intent !== "jar-broken") return false;
+    const elsewhere = !whole && BROKE_ELSEWHERE.test(textOf(said.words));
+    return elsewhere || NEARLY.test(textOf((clause ?? said).words));
   }
   const own = DENIABLE.has(intent) && !whole ? stoppingFrame(clause ?? said) : undefined;
   if (own === "denied" || own === "imagined") return true;

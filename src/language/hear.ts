@@ -46,6 +46,7 @@ type Read = Omit<Heard, "unused"> &
     clauses?: readonly Utterance[];
     left?: readonly Utterance[];
     polite?: boolean;
+    accounted?: true;
     /** The words in which doubts are looked for, where not in all of them. */
     rest?: Utterance;
   };
@@ -84,7 +85,8 @@ export function hear(words: string, context: Context, models: Models = shippedMo
 function ofJars(words: string, context: Context, models: Models): Heard {
   const named = jarsNamed(words, context);
   if (named) {
-    const heard = plainlyHeard(sealsMeant(named.text, context), context, models);
+    const about = { ...context, jarsSaid: named.jars };
+    const heard = plainlyHeard(sealsMeant(named.text, context), about, models);
     const commands = withJars(heard.commands, named, context);
     const { unused = [] } = heard;
     const left = unused.length > 0 ? { unused: unused.map((one) => asNamed(one, named)) } : {};

@@ -297,3 +297,94 @@ describe("the canner gets hot", () => {
     expect(meant(text, filling)).toMatchObject([{ intent: "temperature", value: 140, unit: "F" }]);
   });
 });
+
+const weighs = (target: string, slots: { weightLb?: number; moreLb?: number }) => {
+  return { intent: "change-batch", target, ...slots };
+};
+
+describe("lots that were weighed wrong, before their jars are filled", () => {
+  it.each([
+    ["no that's wrong, the Provider was five, I left the pan on", [["provider", { weightLb: 5 }]]],
+    ["the dragon tongue was more like two and a half", [["dragon tongue", { weightLb: 2.5 }]]],
+    ["sorry, the dragon is three pounds, provider two", [["dragon tongue", { weightLb: 3 }]]],
+    ["take a pound off the Provider, they were all string", [["provider", { moreLb: -1 }]]],
+    [
+      "take eight ounces off both of those",
+      [
+        ["provider", { moreLb: -0.5 }],
+        ["dragon tongue", { moreLb: -0.5 }],
+      ],
+    ],
+    ["the Provider is three pound ten", [["provider", { weightLb: 3.625 }]]],
+  ] as const)("weigh what is said now: %s", (text, changes) => {
+    const told = meant(text, trimming);
+    expect(told.slice(0, changes.length)).toEqual(
+      changes.map(([target, slots]) => weighs(target, slots)),
+    );
+  });
+
+  it.each([
+    "the Provider was five minutes late",
+    "if the Provider was five we'd be rich",
+    "was the Provider five pounds",
+    "last year the Provider was five pounds",
+  ])("weigh as before: %s", (text) => {
+    expect(meant(text, trimming).filter(({ intent }) => intent === "change-batch")).toEqual([]);
+  });
+
+  it("are no weights while jars are filled", () => {
+    expect(meant("the Provider was five, not six", filling)).toEqual([
+      filled("provider", 5, { not: 6 }),
+    ]);
+  });
+});
+
+describe("lots as a voice is written down, without capitals", () => {
+  it("begin, each with its weight", () => {
+    const text =
+      "right so today its dilly beans ive got four pounds of kentucky wonder about two and a " +
+      "half of the contender and one pound royal burgundy all going in the one brine";
+    expect(meant(text, idle)).toEqual([
+      begun("kentucky wonder", 4),
+      begun("contender", 2.5),
+      begun("royal burgundy", 1),
+    ]);
+  });
+
+  it("begin by a list of names that nobody weighed yet", () => {
+    const list = meant("dilly beans. contender, kentucky wonder and blue lake", idle);
+    expect(list.map((one) => "variety" in one && one.variety)).toEqual([
+      "contender",
+      "kentucky wonder",
+      "blue lake",
+    ]);
+  });
+
+  it.each([
+    "dilly beans. salt, vinegar and dill",
+    "dilly beans, yes, okay then",
+    "dilly beans. how long, how hot",
+  ])("are no lots where the words are no names: %s", (text) => {
+    const begins = meant(text, idle).filter(({ intent }) => intent === "begin");
+    expect(begins.length).toBeLessThan(2);
+  });
+
+  it.each([
+    ["add contender, four pounds", "contender", 4],
+    ["oh and royal burgundy too, pound and three quarters", "royal burgundy", 1.75],
+  ])("join what is running: %s", (text, variety, weightLb) => {
+    expect(meant(text, trimming)).toEqual([begun(variety, weightLb)]);
+  });
+
+  it("are counted by a word of their names that says nothing else", () => {
+    expect(meant("four provider and three of the dragons", filling)).toEqual([
+      filled("provider", 4),
+      filled("dragon tongue", 3),
+    ]);
+  });
+
+  it("are not counted anew where jars go into the canner", () => {
+    const told = meant("okay in the canner now, four provider and three of the dragons", filling);
+    expect(told.filter(({ intent }) => intent === "jars-filled")).toEqual([]);
+  });
+});

@@ -119,7 +119,7 @@ describe("a yes to a reading", () => {
     expect(refused.sort()).toEqual([
       ...["begin atPsi", "begin jar", "change-batch jar", "disposition count", "disposition jars"],
       ...["germination of", "germination sprouted", "given count", "given jars", "given size"],
-      ...["how-much size", "opened count", "opened jars"],
+      ...["how-much size", "instead jars", "opened count", "opened jars"],
       ...["opened size", "place jars", "set-aside count", "set-aside jars", "which-jar jars"],
     ]);
   });

@@ -53,7 +53,8 @@ export function decideChange(deciding: Deciding<"change-batch">): Decision {
   if (moreLb !== undefined && before === null) {
     return refused(`How many pounds of ${batchName(batch)} are there now in all?`);
   }
-  const weightLb = moreLb === undefined ? slots.weightLb : (before ?? 0) + moreLb;
+  const summed = Math.round(((before ?? 0) + (moreLb ?? 0)) * 1000) / 1000;
+  const weightLb = moreLb === undefined ? slots.weightLb : summed;
   if (weightLb !== undefined && !(weightLb > 0 && weightLb <= HEAVIEST_LB)) {
     return refused(`${weightLb} pounds can't be right. How much is there?`);
   }

@@ -249,7 +249,8 @@ export function movedTo(
   const { state, now, wish } = deciding;
   const { ref, slots } = wish.command;
   const told = last && standingCommands(state).find(({ cmd }) => cmd === last.cmd);
-  if (!last || !told) return refused("I have nothing to move there.");
+  const ofJars = last !== undefined && "jars" in last.command.slots;
+  if (!last || !told || (slots.jars && !ofJars)) return refused("I have nothing to move there.");
   const name = describe(state, told.events);
   const warning = warningOf(told.events);
   if (warning !== undefined) return refused(`${warning} Take back ${name} first: say undo.`);
@@ -258,9 +259,10 @@ export function movedTo(
   const fact = { type: "withdrawn", target: told.cmd, t: now } as const;
   const stamped = { ...fact, cmd: "trial", w: now };
   const { state: without } = replayed([...historyOf(state), stamped]);
-  const target = slots.target === undefined ? {} : { target: slots.target };
+  const { target, jars } = slots;
+  const meant = { ...(target === undefined ? {} : { target }), ...(jars ? { jars } : {}) };
   const command = { ...last.command, ...(ref ? { ref } : {}) };
-  const outcome = again(without, { command: withSlots(command, target) });
+  const outcome = again(without, { command: withSlots(command, meant) });
   if (outcome.kind !== "done") {
     return refused(`I can't do that with ${slots.target ?? "that"}: ${name} stays as it was.`);
   }

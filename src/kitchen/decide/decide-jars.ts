@@ -2,6 +2,7 @@ import type { JarSize } from "../../recipe/recipe.ts";
 import type { SlotsOf, SpokenJarSize } from "../command.ts";
 import { brewing, brewNow } from "../jars/brews.ts";
 import { cannerOf, loadsOf } from "../jars/canner-room.ts";
+import type { BatchLot } from "../jars/jar.ts";
 import { filledOf, fillingLot, type LotOf, lotsIn, readyOf, tally } from "../jars/lots.ts";
 import { termsFor } from "../loads/next-load.ts";
 import { lotsOf } from "../meant.ts";
@@ -102,7 +103,9 @@ export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
   };
   const inHand = (one: LotOf) => isNamed(one) || fillingLot(one.batch) === one.lot;
   const live = ({ batch, lot }: LotOf) => lot.abandonedAt === undefined && fills(batch);
-  const found = oneLot(deciding, (one) => live(one) && inHand(one), "Nothing is to be filled now.");
+  const counted = named.length > 0 ? undefined : countedAs(deciding, live);
+  const able = counted ? (one: LotOf) => counted.includes(one.lot) : inHand;
+  const found = oneLot(deciding, (one) => live(one) && able(one), "Nothing is to be filled now.");
   if ("outcome" in found) {
     const early = activeBatches(state).find(
       (batch) => runOfRole(batch, "filling")?.state === "waiting",
@@ -112,6 +115,22 @@ export function decideFilled(deciding: Deciding<"jars-filled">): Decision {
     return found.outcome;
   }
   return countTold(deciding, found, isNamed(found));
+}
+
+/**
+ * "Six, not seven" is of the lot that seven were counted of, whichever is in hand; more jars, where
+ * several lots stand filled, may be of any of them.
+ */
+function countedAs(
+  { state, wish }: Deciding<"jars-filled">,
+  live: (one: LotOf) => boolean,
+): readonly BatchLot[] | undefined {
+  const { not, more } = wish.command.slots;
+  const lots = activeBatches(state).flatMap(lotsIn).filter(live);
+  const standing = lots.filter(({ lot }) => readyOf(lot).length > 0);
+  const wrong = standing.filter(({ lot }) => readyOf(lot).length === not);
+  if (wrong.length > 0) return wrong.map(({ lot }) => lot);
+  return more && standing.length > 1 ? standing.map(({ lot }) => lot) : undefined;
 }
 
 /** What is written down of a count of filled jars, or why it is asked about first. */

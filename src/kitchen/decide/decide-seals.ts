@@ -86,21 +86,48 @@ export function decideSealed(deciding: Deciding<"sealed">): Decision {
   }
   const [one] = ready;
   if (!one) return refused("Those are all counted already.");
-  if (ready.length > 1) return askWhichLot(wish, "Which batch:", lotsAmong(ready));
-  const count = slots.jars?.length ?? slots.count;
+  if (lotsAmong(ready).length > 1) return askWhichLot(wish, "Which batch:", lotsAmong(ready));
+  if (slots.jars) return sealedByNumber(state, ready, slots.jars, unique(finish), now);
+  const { count } = slots;
   if (count === undefined) return askNumber(wish, "How many sealed?");
   if (!Number.isInteger(count) || count < 0 || count > left(one)) {
     return refused(`Only ${left(one)} are not counted yet. How many sealed?`);
   }
-  const jars = slots.jars ? { jars: slots.jars } : {};
-  return done(...unique(finish), {
-    type: "sealed",
-    load: one.load.id,
-    batch: one.part.lot,
-    count,
-    ...jars,
-    t: now,
+  const { load, part } = one;
+  return done(...unique(finish), { type: "sealed", load: load.id, batch: part.lot, count, t: now });
+}
+
+/** The parts of loads that hold these jars of a lot, each with its own. */
+function byPart(state: State, parts: readonly OfLoad[], jars: readonly number[]) {
+  return parts.flatMap((one) => {
+    const inside = jarsIn(state, one.load, one.part);
+    const own = inside.filter(({ number }) => jars.includes(number));
+    return own.length > 0 ? [{ one, own }] : [];
   });
+}
+
+/** Jars of a lot that are named, in whichever loads they were; no failed one is among them. */
+function sealedByNumber(
+  state: State,
+  ready: readonly OfLoad[],
+  jars: readonly number[],
+  finish: readonly DatedFact[],
+  t: number,
+): Decision {
+  const parts = byPart(state, ready, jars);
+  const own = parts.flatMap((part) => part.own);
+  const missing = jars.find((jar) => !own.some(({ number }) => number === jar));
+  if (missing !== undefined) return refused(`Jar ${missing} was not in that load.`);
+  const failed = own.find(({ seal, guessed }) => seal === "failed" && !guessed);
+  if (failed) return refused(`Jar ${failed.number} is down as failed already.`);
+  const facts = parts.flatMap(({ one: { load, part }, own: all }): DatedFact[] => {
+    const open = all.filter(({ seal, guessed }) => seal !== "sealed" || guessed);
+    const numbers = open.map(({ number }) => number);
+    const count = Math.min(numbers.length, tally(state, load, part).unaccounted);
+    if (count === 0) return [];
+    return [{ type: "sealed", load: load.id, batch: part.lot, count, jars: numbers, t }];
+  });
+  return facts.length > 0 ? done(...finish, ...facts) : refused("Those are all counted already.");
 }
 
 /** The lots among parts of loads, each once. */
@@ -139,11 +166,13 @@ export function decideSealFailed(deciding: Deciding<"seal-failed">): Decision {
   const left = ({ load, part }: OfLoad) => undecidedOf(state, load, part);
   const open = all.filter((one) => left(one) > 0);
   if (open.length === 0) return refused("No jars have come out of a canner yet.");
-  const [one] = open;
-  if (!one) return refused("Those are all counted already.");
-  if (open.length > 1) return askWhichLot(wish, "Which batch:", lotsAmong(open));
-  const { load, part, of } = one;
   const jars = slots.jars ?? [];
+  const holding = lotsAmong(open).length === 1 ? byPart(state, open, jars) : [];
+  const [one] = holding.length > 0 ? holding.map(({ one: part }) => part) : open;
+  if (!one) return refused("Those are all counted already.");
+  if (lotsAmong(open).length > 1) return askWhichLot(wish, "Which batch:", lotsAmong(open));
+  if (holding.length > 1) return failedInSeveral(deciding, holding);
+  const { load, part, of } = one;
   const inside = jarsIn(state, load, part);
   const numbers = inside.map(({ number }) => number);
   const wrong = jars.find((jar) => !numbers.includes(jar));
@@ -172,6 +201,33 @@ export function decideSealFailed(deciding: Deciding<"seal-failed">): Decision {
   if (slots.othersSealed && rest > 0 && !stillCooling(load, now)) {
     facts.push({ type: "sealed", load: load.id, batch: part.lot, count: rest, t: now });
   }
+  return done(...facts);
+}
+
+/** Jars of one lot that were in several loads and did not seal. */
+function failedInSeveral(
+  { state, now: t, wish }: Deciding<"seal-failed">,
+  holding: ReturnType<typeof byPart>,
+): Decision {
+  const { jars = [], othersSealed } = wish.command.slots;
+  const own = holding.flatMap((part) => part.own);
+  const missing = jars.find((jar) => !own.some(({ number }) => number === jar));
+  if (missing !== undefined) return refused(`Jar ${missing} was not in those loads.`);
+  const twice = own.find(({ seal, guessed }) => seal === "failed" && !guessed);
+  if (twice) return refused(`Jar ${twice.number} is down as failed already.`);
+  const facts = holding.flatMap(({ one: { load, part }, own: failed }): DatedFact[] => {
+    const numbers = failed.map(({ number }) => number);
+    const at = { load: load.id, batch: part.lot, t };
+    const cooling = stillCooling(load, t);
+    const rest = tally(state, load, part).unaccounted - numbers.length;
+    return [
+      ...(cooling ? [] : endCooling(load, t)),
+      { type: "seal-failed", ...at, count: numbers.length, jars: numbers },
+      ...(othersSealed && rest > 0 && !cooling
+        ? [{ type: "sealed" as const, ...at, count: rest }]
+        : []),
+    ];
+  });
   return done(...facts);
 }
 

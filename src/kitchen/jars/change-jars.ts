@@ -132,10 +132,14 @@ export function sealJars(
   const others = open.filter((jar) => !named.includes(jar));
   const told = toldBefore(jarsIn(state, load, part), numbers, (jar) => !isUnaccounted(jar));
   const left = Math.max(0, count - told.length);
+  for (const jar of named) jar.named = true;
   for (const jar of [...named, ...others].slice(0, left)) jar.seal = "sealed";
 }
 
-/** Those that failed; what was counted as sealed stays as many as there are jars for. */
+/**
+ * Those that failed; what was counted as sealed stays as many as there are jars for, unless it was
+ * the failed one itself that was called sealed.
+ */
 export function failJars(
   state: State,
   load: Load,
@@ -144,12 +148,14 @@ export function failJars(
   numbers: readonly number[],
 ): void {
   const all = jarsIn(state, load, part);
-  const before = all.filter((jar) => jar.seal === "sealed" && !jar.gone).length;
+  const counted = (jar: Jar) => jar.seal === "sealed" && !jar.gone;
+  const called = all.filter((jar) => counted(jar) && jar.named && numbers.includes(jar.number));
+  const before = all.filter(counted).length - called.length;
   const able = openOrSealed(all.toReversed());
   const told = toldBefore(all, numbers, (jar) => jar.seal === "failed" || jar.gone !== undefined);
   const left = Math.max(0, count - told.length);
   for (const jar of chosen(able, left, numbers)) jar.seal = "failed";
-  const now = all.filter((jar) => jar.seal === "sealed" && !jar.gone).length;
+  const now = all.filter(counted).length;
   sealJars(state, load, part, before - now);
 }
 

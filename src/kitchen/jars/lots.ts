@@ -95,7 +95,8 @@ export function jarsExpected(batch: Batch): number | null {
 /** Pounds of all its lots; null where that is not known of any. */
 export function weightLb(batch: Batch): number | null {
   const known = liveLots(batch).flatMap((lot) => lot.weightLb ?? []);
-  return known.length > 0 ? sum(known, (pounds) => pounds) : null;
+  // A sum of thousandths is one.
+  return known.length > 0 ? Math.round(sum(known, (pounds) => pounds) * 1000) / 1000 : null;
 }
 
 /** When the first of the jars that stand filled was filled; undefined where none stands. */

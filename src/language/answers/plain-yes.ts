@@ -17,6 +17,8 @@ type Plain = {
   clauses?: readonly Utterance[];
   /** Clauses that were neither used nor idle talk. */
   left?: readonly Utterance[];
+  /** Every word was weighed already. */
+  accounted?: true;
 };
 
 /** Words of a yes, and of saying once more what was asked. */
@@ -106,7 +108,7 @@ function isOfItself(command: Command | undefined): boolean {
  * takes its plainness; what else was said is still acted on.
  */
 export function unhedged<H extends Plain>(heard: H, said: Utterance, context: Context): H {
-  if (heard.reading !== "sure") return heard;
+  if (heard.reading !== "sure" || heard.accounted) return heard;
   const others = heard.clauses?.filter((_, at) => isOfItself(heard.commands[at]));
   const failed = heard.commands.some(({ intent }) => intent === "seal-failed");
   const plain = heard.commands.map((one, at) => {

@@ -3,7 +3,6 @@
  * "found more, Golden, three pounds, they go in with the rest".
  */
 import { type Command, commandOf } from "../../kitchen/command.ts";
-import { wordsOf as foodWords, mentionsIn } from "../../recipe/foods/name-foods.ts";
 import type { Context, NamedBatch } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { beginsAsking } from "../guards.ts";
@@ -11,7 +10,7 @@ import { refFor } from "../values/finish-slots.ts";
 import { runningLotAt } from "../values/running-lots.ts";
 import { weighedAt } from "../values/weights.ts";
 import { textOf, type Utterance, wordAt } from "../words.ts";
-import { begunAs, namesIn } from "./paired-lots.ts";
+import { begunAs, nameOfLot, namesIn } from "./paired-lots.ts";
 
 const PUT =
   "(?:add|chuck|throw|toss|pop|bung|stick|put|tip|sling|shove|squeeze|have|get)(?:ing|ting)?";
@@ -30,6 +29,10 @@ const NOT_NOW = new RegExp(
 const ASKS_FOR = /^(?:oh |and |so |hey |right |okay )*can (?:you|we) /;
 /** Where a name ends that is not written as one. */
 const BEHIND = wordSet("in into to with too as along together and please also now here there");
+/** An order to add nothing but a lot and its weight: "add National, four pounds". */
+const ADD_ONE = /^(?:(?:oh|and|so|okay|also|then|please|now|can you|could you) )*add /;
+/** "Oh and Blue Lake too, a pound and a half". */
+const ONE_MORE = /^(?:(?:oh|ah|wait|so|well) )*and (?:the |some )?(.+?) (?:too|as well|also)\b/;
 /** How an order ends in which a name without capitals may be a variety's. */
 const TO_THE_REST = new RegExp(
   "(?:as well|too|also|\\bin|in there|(?:in (?:along )?with|to|into) (?:it|them|those|that|these|" +
@@ -84,14 +87,24 @@ function plainName(said: Utterance, { next }: Weighed, recipe: string, context: 
   const [first, last] = [name[0], name.at(-1)];
   if (!first || !last || name.length > MOST_NAME_WORDS) return undefined;
   if (name.some(({ word }) => NO_NAME.has(word) || /^\d/.test(word))) return undefined;
-  const written = said.text.slice(first.start, last.end);
-  const { ingredients = [], yield: made } = context.library?.recipes.get(recipe) ?? {};
-  const others = ingredients.filter(({ role }) => role !== "produce").map((one) => one.name);
-  const ours = mentionsIn(foodWords(made?.produce ?? "")).map(({ food }) => food);
-  const spoken = foodWords(written);
-  const strange = mentionsIn(spoken).some(({ food }) => !ours.includes(food));
-  const isOther = others.some((one) => foodWords(one).some((word) => spoken.includes(word)));
-  return strange || isOther ? undefined : written;
+  return nameOfLot(said.text.slice(first.start, last.end), recipe, context);
+}
+
+/** The name in an order of nothing but a lot and its weight. */
+function onlyName(said: Utterance, { at: from, next }: Weighed): string | undefined {
+  const all = textOf(said.words);
+  const order = ADD_ONE.exec(all) ?? undefined;
+  const more = order ? undefined : ONE_MORE.exec(all);
+  const first = order ? order[0].trim().split(" ").length : more ? all.indexOf(more[1] ?? "") : -1;
+  if (first < 0) return undefined;
+  const start = order ? first : all.slice(0, first).trim().split(" ").length;
+  const words = said.words.slice(skipped(said, start), from);
+  const name = words.filter(({ word }) => !BEHIND.has(word));
+  const rest = said.words.slice(next).every(({ word }) => BEHIND.has(word));
+  const [one, last] = [name[0], name.at(-1)];
+  if (!rest || !one || !last || name.length > MOST_NAME_WORDS) return undefined;
+  if (name.some(({ word }) => NO_NAME.has(word) || /^\d/.test(word))) return undefined;
+  return said.text.slice(one.start, last.end);
 }
 
 /** The recipe of the running lots that it goes in with: those named, or the one begun last. */
@@ -116,15 +129,19 @@ export function addedLot(whole: Utterance, context: Context): Command | undefine
   const all = textOf(said.words);
   const asks = said.asked || beginsAsking(said.words.map(({ word }) => word));
   if (said.cut || context.question || (asks && !ASKS_FOR.test(all))) return undefined;
-  if (NOT_NOW.test(all) || !ADDS.test(all)) return undefined;
-  const recipe = recipeFor(said, context);
   const [weight, another] = weightsIn(said);
+  const only = weight && onlyName(said, weight);
+  if (NOT_NOW.test(all) || !(only ?? ADDS.test(all))) return undefined;
+  const recipe = recipeFor(said, context);
   if (!recipe || !weight || another) return undefined;
-  const running = runningLotAt(said, skipped(said, weight.next), context.running);
+  const named = (at: number) => runningLotAt(said, at, context.running);
+  const before = only === undefined ? -1 : said.words.findIndex((_, at) => named(at));
+  const running = named(before >= 0 ? before : skipped(said, weight.next));
   if (running) return moreOf(running.value, weight.weightLb, said, context);
   const [name, other] = newNames(said, context);
   if (other !== undefined) return undefined;
-  const variety = name ?? plainName(said, weight, recipe, context);
+  const variety =
+    name ?? nameOfLot(only, recipe, context) ?? plainName(said, weight, recipe, context);
   if (variety === undefined) return undefined;
   return begunAs(variety, recipe, weight.weightLb, context);
 }

@@ -12,7 +12,7 @@ import type { LotWords } from "./lot-counts.ts";
 
 /** What a whole clause comes to, with N for the lot and a pronoun for one named before it. */
 const LEAD =
-  "(?:(?:so|okay|right|well|oh|please|let us|just|now|then|ach|better|" +
+  "(?:(?:so|okay|right|well|oh|hell|please|let us|just|now|then|ach|better|" +
   "(?:i|we)(?: am| are| will| have)?) )*";
 const REST = "(?: (?:now|then|please|altogether|for good|entirely|completely|after all|today))*";
 const IT = "(?:N|it|them|those|these|that|(?:that|the|this) lot)";
@@ -24,7 +24,9 @@ const GIVEN_UP = [
   `${DROP} ${IT}(?: out| away| off)?|forget (?:about )?(?:N|them|those)`,
   `(?:throw|write)(?:ing)? (?:out|away|off) ${IT}|(?:throw|write)(?:ing)? ${IT} (?:out|away|off)`,
   `(?:leave|leaving) (?:out ${IT}|${IT} out)|call ${IT} off|call off ${IT}`,
-  "(?:(?:to |the )*hell with|no more(?: of)?|never mind) N",
+  "(?:(?:to |the )*hell with|no more(?: of)?|never mind|scratch|sod|bugger|stuff) N",
+  `(?:the )?(?:chickens|hens|pigs|goats|ducks) (?:can|may|will) have ${IT}`,
+  `(?:give|giving) (?:it |them |N )?to the (?:chickens|hens|pigs|goats|ducks|compost)`,
   "N (?:i|we) (?:do not|are not going to|will not) (?:do|make|bother with|finish)(?: any more)?",
   "(?:do not|not) (?:doing|do|making|bother with|finishing) N",
   "N (?:is|are|has been|have been) (?:a )?(?:lost cause|write off|goner|scrapped|given up)",

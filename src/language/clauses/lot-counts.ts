@@ -22,7 +22,7 @@ const BESIDE = wordSet(
   "gave came to at up full filled fill packed pack ready lidded capped wiped jar jars glass",
   "glasses one's good am was were oh okay right well yes yeah phew hey ah hm um uh already",
   "far what down say call hon honey love each apiece pretty finished with be as plus us",
-  "counted count here bloody damn wretched lousy lovely",
+  "counted count here bloody damn wretched lousy lovely after",
 );
 /** What puts right an earlier count. */
 const CORRECTS = wordSet(
@@ -30,12 +30,15 @@ const CORRECTS = wordSet(
 );
 const REMADE = /\bmake (that|it)\b/;
 const FILLING_WORDS = wordSet("filled full packed jar jars pint pints quart quarts lidded");
+/** Jars that go into the canner were counted before. */
+const GO_IN = /\b(canner|loads?|go in|going in|goes in|in now|next go)\b/;
 /** With one of these nothing has been filled, or not here and now. */
 const UNTOLD = new RegExp(
   "\\b(if|should|would|could|might|may|maybe|perhaps|probably|wish|hopes?|think|guess|reckon|" +
     "believe|suppose|yet|yesterday|tomorrow|needs?|wants?|left|short|almost|nearly|will|going to|" +
     "last (year|week|time|summer))\\b",
 );
+const FILLED = /\b(filled|full|packed|ready)\b/;
 const MOST_JARS = 60;
 
 /** A clause: its numbers and lots in the order said, and whether it says anything else. */
@@ -178,7 +181,7 @@ function isOfRole({ kind }: NamedStage, role: "filling" | "treatment"): boolean 
 }
 
 /** Whether jars of a recipe are being filled, by its stages or by what the words say. */
-function isFilling({ recipe }: NamedBatch, said: Utterance, context: Context): boolean {
+export function isFilling({ recipe }: NamedBatch, said: Utterance, context: Context): boolean {
   const { running, loads = [] } = context;
   const stages = running.filter((one) => one.recipe === recipe).flatMap((one) => one.stages ?? []);
   const fills = stages.filter((stage) => isOfRole(stage, "filling"));
@@ -191,8 +194,16 @@ function isFilling({ recipe }: NamedBatch, said: Utterance, context: Context): b
   return said.words.some(({ word }) => FILLING_WORDS.has(word));
 }
 
-/** What a sentence says of running lots, where, and the clauses that are about something else. */
-export type LotWords = { commands: Command[]; clauses: Utterance[]; others: Utterance[] };
+/**
+ * What a sentence says of running lots, where, and the clauses that are about something else;
+ * `accounted` where every word of it was weighed, those of doubt and exception too.
+ */
+export type LotWords = {
+  commands: Command[];
+  clauses: Utterance[];
+  others: Utterance[];
+  accounted?: true;
+};
 
 /**
  * Counts of jars by the names of running lots; undefined where a clause with a count says anything
@@ -200,9 +211,9 @@ export type LotWords = { commands: Command[]; clauses: Utterance[]; others: Utte
  */
 export function lotCounts(said: Utterance, context: Context): LotWords | undefined {
   const words = said.words.map(({ word }) => word);
-  if (said.asked || said.cut || beginsAsking(words) || UNTOLD.test(textOf(said.words))) {
-    return undefined;
-  }
+  const all = textOf(said.words);
+  if (said.asked || said.cut || beginsAsking(words)) return undefined;
+  if (UNTOLD.test(all) || (GO_IN.test(all) && !FILLED.test(all))) return undefined;
   const pieces = clausesIn(said).map((clause) => pieceOf(clause, context));
   const told = pieces.filter(({ other }) => !other);
   const counted = words.some((word) => EACH.test(word)) ? eachOf(told) : countedIn(told);

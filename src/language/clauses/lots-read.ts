@@ -7,8 +7,10 @@ import { addedLot } from "./added-lots.ts";
 import { type Hearing, MOST_CANDIDATES } from "./clause-facts.ts";
 import { furtherBegins } from "./further-begins.ts";
 import { givenUpLot } from "./given-up-lots.ts";
+import { lidCalls } from "./lid-calls.ts";
 import { type LotWords, lotCounts } from "./lot-counts.ts";
-import { pairedLots } from "./paired-lots.ts";
+import { lotWeights } from "./lot-weights.ts";
+import { listedLots, pairedLots } from "./paired-lots.ts";
 
 /** Words read by themselves. */
 type Alone = {
@@ -24,10 +26,12 @@ export function begunLots(said: Utterance, context: Context): Command[] {
   const added = addedLot(said, context);
   if (added) return [added];
   const pairs = pairedLots(said, context);
-  return pairs.length > 0 ? pairs : furtherBegins(said, context);
+  if (pairs.length > 0) return pairs;
+  const listed = listedLots(said, context);
+  return listed.length > 0 ? listed : furtherBegins(said, context);
 }
 
-/** Counts of running lots, or one given up, with what is told beside them. */
+/** Lids called, running lots counted, weighed or given up, and what is told beside them. */
 export function lotsRead(
   text: string,
   said: Utterance,
@@ -37,13 +41,13 @@ export function lotsRead(
   const { context } = hearing;
   // A count that is put right in the same breath tells that it is.
   const whole = utteranceOf(text);
-  const told = lotCounts(whole, context) ?? givenUpLot(whole, context);
-  const found = told ?? lotCounts(said, context);
+  const told = lidCalls(whole, context) ?? lotCounts(whole, context) ?? givenUpLot(whole, context);
+  const found = told ?? lotCounts(said, context) ?? lotWeights(said, context);
   return found && withOthers(found, told ? whole : said, hearing, readAlone);
 }
 
 function withOthers(
-  { commands, clauses, others }: LotWords,
+  { commands, clauses, others, accounted }: LotWords,
   said: Utterance,
   hearing: Hearing,
   readAlone: (one: Utterance) => Alone,
@@ -67,6 +71,7 @@ function withOthers(
     clauses: [...clauses, ...facts.map((_, at) => alone?.clauses?.[at] ?? rest)],
     left: facts.length > 0 || closes ? (alone?.left ?? []) : unread,
     rest,
+    ...(accounted ? { accounted } : {}),
   };
 }
 

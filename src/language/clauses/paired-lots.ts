@@ -3,8 +3,12 @@
  * Provider two pounds, Dragon Tongue one and a half", "four pounds each of Provider and Blue Lake".
  */
 import { type Command, commandOf } from "../../kitchen/command.ts";
+import { wordsOf as foodWords, mentionsIn } from "../../recipe/foods/name-foods.ts";
+import { BESIDE } from "../beside-words.ts";
 import type { Context } from "../context.ts";
+import { clausesIn } from "../evidence/split.ts";
 import { wordSet } from "../grammar/word-set.ts";
+import { TELLING } from "../guards.ts";
 import { begunBy } from "../values/gated-lots.ts";
 import type { SpokenLot } from "../values/lots.ts";
 import { RECIPE_NAMES } from "../values/recipe-names.ts";
@@ -58,6 +62,62 @@ export function namesIn(said: Utterance): Named[] {
     const name = text.slice(words[at]?.start, words[next - 1]?.end).replace(/['’]s$/, "");
     found.push({ at, next, name });
     at = next - 1;
+  }
+  return found;
+}
+
+/** Where a name without capitals ends that no mark ends. */
+const BEHIND = wordSet("and plus about then all going in they which for with i we both too also");
+
+/** Words of names that mean something else elsewhere: "Kentucky Wonder". */
+const OF_NAMES = wordSet("wonder star king queen lady best early");
+
+function isPlain(word: string): boolean {
+  if (OF_NAMES.has(word)) return true;
+  const idle = BESIDE.has(word) || TELLING.has(word) || BEHIND.has(word);
+  return /^\p{L}{3,}$/u.test(word) && !idle && !NO_NAME.has(word) && !NOT_BEGUN.has(word);
+}
+
+/** A name without capitals from here on, up to where it ends. */
+function plainNameAt(said: Utterance, from: number): Named | undefined {
+  const { text, words } = said;
+  const at = ARTICLE.test(words[from]?.word ?? "") ? from + 1 : from;
+  let next = at;
+  const joined = (place: number) =>
+    place === at || text.slice(words[place - 1]?.end, words[place]?.start) === " ";
+  while (next - at < MOST_NAME_WORDS && isPlain(words[next]?.word ?? "") && joined(next)) next += 1;
+  const ends = next > at && (endsAt(said, next) || BEHIND.has(words[next]?.word ?? ""));
+  return ends ? { at, next, name: text.slice(words[at]?.start, words[next - 1]?.end) } : undefined;
+}
+
+/** A name without capitals that begins a clause, with its weight behind it. */
+function nameBefore(said: Utterance, weightAt: number): Named | undefined {
+  const { text, words } = said;
+  let at = weightAt;
+  const begins = (place: number) =>
+    place === 0 || /[,.;:!–—]/.test(text.slice(words[place - 1]?.end, words[place]?.start));
+  while (weightAt - at < MOST_NAME_WORDS && isPlain(words[at - 1]?.word ?? "") && !begins(at)) {
+    at -= 1;
+  }
+  const before = words[at - 1]?.word ?? "";
+  const first = begins(at) || /^(and|plus|the)$/.test(before);
+  if (at === weightAt || !first) return undefined;
+  return { at, next: weightAt, name: text.slice(words[at]?.start, words[weightAt - 1]?.end) };
+}
+
+/** Names as a voice is written down, without capitals: only right beside a weight. */
+function plainNamesIn(said: Utterance): Named[] {
+  const { words } = said;
+  const found: Named[] = [];
+  for (let at = 0; at < words.length; at += 1) {
+    const [weight] = weighedAt(words, at);
+    const number = weight ?? numbersAt(words, at).toSorted((a, b) => b.next - a.next)[0];
+    if (!number) continue;
+    const of = words[number.next]?.word === "of";
+    const behind = of || weight ? plainNameAt(said, number.next + (of ? 1 : 0)) : undefined;
+    const name = (endsAt(said, number.next) ? undefined : behind) ?? nameBefore(said, at);
+    if (name) found.push(name);
+    at = Math.max(number.next, name?.next ?? 0) - 1;
   }
   return found;
 }
@@ -122,7 +182,7 @@ function recipeIn({ words }: Utterance, context: Context): string | undefined {
     .sort((a, b) => b.name.length - a.name.length);
   const has = (pattern: RegExp) => pattern.test(all);
   const fixed =
-    has(/ dilly /) || (has(/ beans? /) && has(/ (dill|dilled) /))
+    has(/ (dilly|dillies) /) || (has(/ beans? /) && has(/ (dill|dilled) /))
       ? "dilled-green-beans"
       : has(/ beets? /) && has(/ (pickled?|pickling|brine) /)
         ? "pickled-beets"
@@ -159,24 +219,80 @@ export function pairedLots(said: Utterance, context: Context): Command[] {
   if (said.asked || said.cut || context.question) return [];
   if (said.words.some(({ word }) => NOT_BEGUN.has(word))) return [];
   if (/^(is|are|do|does)$/.test(said.words[0]?.word ?? "")) return [];
-  const names = namesIn(said);
+  const written = namesIn(said);
+  const recipeSaid = recipeIn(said, context);
+  const names = written.length < 2 && recipeSaid ? plainNamesIn(said) : written;
   const weights = weightsIn(said, names).filter(({ at }) => {
     return !names.some((name) => at >= name.at && at < name.next);
   });
   const measured = said.words.some((_, at) => weighedAt(said.words, at).length > 0);
   if (names.length < 2 || !measured) return [];
-  const named = recipeIn(said, context);
   const again = context.running.find(({ variety = "" }) =>
     names.some(({ name }) => name === variety),
   );
-  const recipe = named ?? again?.recipe ?? context.running.at(-1)?.recipe;
+  const recipe = recipeSaid ?? again?.recipe ?? context.running.at(-1)?.recipe;
   const lots = recipe ? paired(names, weights, said) : undefined;
   if (!recipe || !lots) return [];
   return lots.map(({ name, weightLb }) => begunAs(name, recipe, weightLb, context));
 }
 
+const LEADS = wordSet(
+  "so okay right well now today it is we are i am doing making do make the some putting up um oh",
+);
+
+/** A name, unless it is another food's or an ingredient's. */
+export function nameOfLot(written: string | undefined, recipe: string, context: Context) {
+  if (written === undefined) return undefined;
+  const { ingredients = [], yield: made } = context.library?.recipes.get(recipe) ?? {};
+  const others = ingredients.filter(({ role }) => role !== "produce").map((one) => one.name);
+  const ours = mentionsIn(foodWords(made?.produce ?? "")).map(({ food }) => food);
+  const spoken = foodWords(written);
+  const strange = mentionsIn(spoken).some(({ food }) => !ours.includes(food));
+  const isOther = others.some((one) => foodWords(one).some((word) => spoken.includes(word)));
+  return strange || isOther ? undefined : written;
+}
+
+/** The recipe, where words say nothing but its name. */
+function recipeAlone(piece: Utterance, context: Context): string | undefined {
+  const recipe = recipeIn(piece, context);
+  const names = RECIPE_NAMES[recipe ?? ""] ?? [];
+  const own = new Set(names.flatMap((name) => name.toLowerCase().split(" ")).concat("dillies"));
+  return piece.words.every(({ word }) => own.has(word) || LEADS.has(word)) ? recipe : undefined;
+}
+
+/** A piece that is nothing but a name of a variety. */
+function nameAlone(piece: Utterance, recipe: string, context: Context): string | undefined {
+  const from = ARTICLE.test(piece.words[0]?.word ?? "") ? 1 : 0;
+  const name = piece.words.slice(from);
+  const [first, last] = [name[0], name.at(-1)];
+  if (!first || !last || name.length > MOST_NAME_WORDS) return undefined;
+  if (!name.every(({ word }) => isPlain(word)) || recipeIn(piece, context)) return undefined;
+  const written = piece.text.slice(first.start, last.end);
+  return nameOfLot(written, recipe, context);
+}
+
+/** "Pickled beets. National, Chioggia, Golden": a recipe and its lots, which nobody weighed yet. */
+export function listedLots(said: Utterance, context: Context): Command[] {
+  if (said.asked || said.cut || context.question || context.running.length > 0) return [];
+  const pieces = clausesIn(said);
+  const [first, last] = [pieces[0], pieces.at(-1)];
+  if (!first || !last || pieces.length < 3) return [];
+  const ahead = recipeAlone(first, context);
+  const recipe = ahead ?? recipeAlone(last, context);
+  if (!recipe) return [];
+  const rest = ahead ? pieces.slice(1) : pieces.slice(0, -1);
+  const names = rest.map((one) => nameAlone(one, recipe, context));
+  if (names.some((name) => name === undefined)) return [];
+  return names.map((name = "") => begunAs(name, recipe, undefined, context));
+}
+
 /** The beginning of one lot by the name it was given; a name that is a word of its food is one. */
-export function begunAs(name: string, recipe: string, weightLb: number, context: Context): Command {
+export function begunAs(
+  name: string,
+  recipe: string,
+  weightLb: number | undefined,
+  context: Context,
+): Command {
   const lot: SpokenLot = {
     recipes: [recipe],
     named: recipe,
@@ -185,7 +301,7 @@ export function begunAs(name: string, recipe: string, weightLb: number, context:
     variety: name,
     exact: true,
     told: true,
-    weightLb,
+    ...(weightLb === undefined ? {} : { weightLb }),
   };
   const slots = begunBy(lot, context);
   const unnamed = slots.recipe !== undefined && slots.variety === undefined;

@@ -9,11 +9,15 @@ const ADDED = new RegExp(
     "more (of|pounds?|kilos?|tomatoes|beans|beets)|more) (?!like )",
 );
 
+/** "Was the Provider five pounds": with or without its mark. */
+const ASKED = /^ (was|were|is|are|did|does|do|has) /;
+
 /** Slots as the kitchen has them; undefined where they change nothing. */
 const finishChange: Finish = ({ weight, size, called, target }, _context, _plain, said) => {
   const jar = typeof size === "string" ? JARS_SAID[size] : undefined;
   const name = typeof called === "string" ? asWritten(said.text, called) : undefined;
   const words = ` ${textOf(said.words)} `;
+  if (ASKED.test(words)) return undefined;
   const weighed = weight?.weightLb;
   const changed = {
     ...(weighed === undefined

@@ -10,11 +10,14 @@ const TO_OTHERS = new RegExp(
     "\\b(stop|hold|leave|quit) (it|that|this)\\b(?!$| (now|please|there|here|right|for|on|up|" +
     "will|would|can|and|a|just|while|so|i|we|thought)\\b)",
 );
+/** Who says that they wait holds nothing. */
+const WAITS = /\b(i|we) (am |are |will )?(still )?wait(ing)?\b/;
 const NO_MOMENT = /^(just )?(a|another) (little )?(bit|few|spell|while)$/;
 
 /** Only what takes the whole clause holds a batch; the rest is asked about, or none. */
 const finishHold: Finish = (raw, _context, _plain, { words }) => {
   const all = textOf(words);
+  if (WAITS.test(all)) return undefined;
   if (raw.target === undefined && (TO_OTHERS.test(all) || NO_MOMENT.test(all))) return undefined;
   return TO_ANYBODY.test(all) ? { slots: raw, doubt: TO_ASK } : { slots: raw };
 };

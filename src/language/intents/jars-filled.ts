@@ -10,9 +10,13 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
     ...({ target: "name", count: "count", size: "size", brew: "number", not: "number" } as const),
     ...({ more: "flag", corrected: "flag" } as const),
   },
-  parts: ["at", "when", "other"],
+  parts: ["at", "when", "other", "bare"],
   // When they were filled is kept nowhere.
-  finish: ({ target, count, size, not, more }) => ({ slots: { target, count, size, not, more } }),
+  finish: ({ target, count, size, not, more, bare }, { timers }) => {
+    // Of minutes or of jars.
+    if (bare === true && timers.length > 0) return undefined;
+    return { slots: { target, count, size, not, more } };
+  },
   example: "eight pints filled",
   wordings: [
     `[no|sorry] [it is|it was|that is|that was|i mean|i meant|make that|there are|i have] [only]
@@ -49,6 +53,8 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
     `[all] {count:whole} [full] <jars-or-size> [all] (<filled-state>|filled|full|packed|in all|
     all told|altogether|in total|ready for the canner|filled and lidded|packed and lidded|so
     far) [of {target}]`,
+    "[and|that is|there is|<filled-state>] {count:whole} more {more=true} {bare=true}",
+    "now is full {count:whole} more {more=true}",
     "[all] {count:whole} (are|have been) [all|now|already] (filled|full|packed|filled up|lidded)",
     `[<we>|i] [have] [ended up|wound up|just finished|finished] (filling|packing) [about|
     exactly] {count:whole} <jars-or-size> [in all|all told|of {target}]`,

@@ -7,6 +7,9 @@ const PINGS = new RegExp(
     "prod\\w*|finger|thumb|up|open|loose|off|back|fail\\w*|duds?|flex\\w*|dome\\w*|still|in)\\b)" +
     ".*\\bping(s|ed|ing)?\\b",
 );
+/** Liquid may be lost under a lid that holds. */
+const LIQUID_LOST =
+  /\b(lost|losing) (\w+ ){0,2}(it is|the|their) (juice|liquid|brine|syrup|water)\b/;
 
 /** Lids are not down after cooling. */
 export const sealFailed: MeaningOf<"seal-failed"> = {
@@ -18,7 +21,8 @@ export const sealFailed: MeaningOf<"seal-failed"> = {
   parts: ["size", "seen"],
   example: "jar three didn't seal",
   finish: ({ size: _size, seen: _seen, ...slots }, _context, _plain, { words }) => {
-    return PINGS.test(textOf(words)) ? undefined : { slots };
+    const all = textOf(words);
+    return PINGS.test(all) || LIQUID_LOST.test(all) ? undefined : { slots };
   },
   doubting: ["when", "would"],
   wordings: [

@@ -1,11 +1,18 @@
 import type { MeaningOf } from "./meaning.ts";
 
+const OF_TIME = /^(minutes?|hours?|seconds?|half|quarter|timers?|clock|longer|time)$/;
+
 /** More time for a timer. */
 export const timerAdd: MeaningOf<"timer-add"> = {
   cost: "changing",
   when: ["timer"],
   slots: { target: "name", minutes: "number" },
   example: "add five minutes",
+  // "Two more", with nothing that runs: of jars.
+  finish: (raw, { timers }, _plain, said) => {
+    const timed = said.words.some(({ word }) => OF_TIME.test(word));
+    return timers.length === 0 && !timed ? undefined : { slots: raw };
+  },
   forgiving: true,
   wordings: [
     `[<want>] (put|stick|throw|give|set|slap|pop|chuck) [on] (another|an extra|an additional|a

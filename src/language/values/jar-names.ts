@@ -27,6 +27,9 @@ const WORDS_TOO: ReadonlyMap<string, string> = new Map(
 );
 const JAR_WORDS = wordSet("jar jars lid lids number numbers");
 const JOINS = wordSet("and or plus nor");
+const ANSWERS = wordSet("yes yep yeah no nope good fine down up");
+const THINKING = wordSet("um uh hm hmm er ah oh well");
+const CALLED: ReadonlySet<string> = new Set([...ANSWERS, ...THINKING]);
 /** A number before one of these counts something. */
 const COUNTED = wordSet(
   "jar jars lid lids pint pints quart quarts of more others pound pounds minutes minute hours hour",
@@ -47,6 +50,12 @@ function recordOf(context: Context): readonly NamedBatch[] {
 
 export function refOfLot({ id: owner, lot }: NamedBatch): Ref {
   return lot === undefined ? { owner } : { owner, lot };
+}
+
+/** The lot among these that is meant. */
+export function lotOfRef(ref: Ref, lots: readonly NamedBatch[]): NamedBatch | undefined {
+  const key = JSON.stringify(ref);
+  return lots.find((lot) => JSON.stringify(refOfLot(lot)) === key);
 }
 
 /** Lots with this mark; those that have a jar of the number, where any has. */
@@ -114,9 +123,17 @@ class Names {
       : { ...place, refs: marked(mark, value, this.context) };
   }
 
+  /** "P one yes, two yes, three no": what stands between and behind are answers. */
+  private isCalled(at: number, last: Found): boolean {
+    const between = this.said.words.slice(last.next, at).map(({ word }) => word);
+    if (between.length === 0 || !between.every((word) => CALLED.has(word))) return false;
+    const behind = this.said.words.slice(at + 1).find(({ word }) => !THINKING.has(word));
+    return between.some((word) => ANSWERS.has(word)) && ANSWERS.has(behind?.word ?? "");
+  }
+
   /** "P three and five": a number after a jar is another of that mark. */
   private further(at: number, last: Found | undefined): Found | undefined {
-    if (!last || !this.follows(at, last)) return undefined;
+    if (!last || !(this.follows(at, last) || this.isCalled(at, last))) return undefined;
     const number = smallWholeAt(this.said.words, at);
     if (!number || number.value < 1 || number.value > 99) return undefined;
     if (COUNTED.has(this.word(number.next))) return undefined;

@@ -1,5 +1,6 @@
 /** Running lots as they are named beside their jars: "Dragon Tongue", "the Boston", "P". */
 import type { Context, NamedBatch } from "../context.ts";
+import { wordSet } from "../grammar/word-set.ts";
 import { type Utterance, wordAt } from "../words.ts";
 import type { Parsed } from "./spoken-numbers.ts";
 
@@ -14,6 +15,21 @@ function isWordOf(said: string, word: string): boolean {
   return said === word || said === `${word}s` || `${said}s` === word;
 }
 
+/** Words of names that say much else besides. */
+const EVERYDAY = wordSet(
+  "blue green yellow purple white black orange brown dark light sweet early late half giant large",
+  "little small great long short round dwarf bush pole market super best first good cherry paste",
+  "heart wonder beauty pride star moon king queen lady mountain river lake garden summer winter",
+  "pickling slicing cutting brandy straight eight hundred thousand pepper beans bean beet beets",
+  "tomato tomatoes cucumber cucumbers pickle pickles sugar snow snap kitchen",
+);
+const LEAST_LETTERS = 5;
+
+/** "The Boston", "three of the marzano": a word of the name that says nothing else. */
+function isTelling(word: string): boolean {
+  return word.length >= LEAST_LETTERS && !EVERYDAY.has(word);
+}
+
 /** How many words from here on name a lot; 0 where they do not. */
 function namedBy({ text, words }: Utterance, at: number, lot: NamedBatch): number {
   const name = nameWords(lot.variety ?? "");
@@ -24,6 +40,9 @@ function namedBy({ text, words }: Utterance, at: number, lot: NamedBatch): numbe
   if (length === name.length && length > 0) return length;
   // A part of a name is an everyday word unless it is written as a name.
   if (length > 0 && /^\p{Lu}/u.test(written(at))) return length;
+  if (name.some((word) => isTelling(word) && isWordOf(wordAt(words, at), word))) {
+    return Math.max(1, length);
+  }
   const marked = lot.mark !== undefined && /^\p{Lu}$/u.test(lot.mark) && written(at) === lot.mark;
   return marked && !/^[AI]$/.test(lot.mark ?? "") ? 1 : 0;
 }

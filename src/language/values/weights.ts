@@ -30,13 +30,21 @@ export function weightAt(words: readonly Word[], at: number): Parsed<number> | u
     if (!Object.hasOwn(POUNDS_PER, unit)) continue;
     const part = shareAt(words, number.next + 1);
     const value = (number.value + part.value) * (POUNDS_PER[unit] ?? 1);
-    const ounces = /^pounds?$/.test(unit) ? ouncesAt(words, part.next) : undefined;
+    const inPounds = /^pounds?$/.test(unit);
+    const bare = part.next === number.next + 1;
+    const ounces = inPounds
+      ? (ouncesAt(words, part.next) ?? (bare ? bareOuncesAt(words, part.next) : undefined))
+      : undefined;
     return { value: value + (ounces?.value ?? 0), next: ounces?.next ?? part.next };
   }
   if (/^(a|an|another)$/.test(wordAt(words, at)) && wordAt(words, at + 1) === "pound") {
     const part = shareAt(words, at + 2);
     return { value: 1 + part.value, next: part.next };
   }
+  // "Blue Lake, pound and a half".
+  const share = wordAt(words, at) === "pound" ? shareAt(words, at + 1) : undefined;
+  const counted = numbersAt(words, at - 1).some(({ next }) => next === at);
+  if (share && share.value > 0 && !counted) return { value: 1 + share.value, next: share.next };
   return undefined;
 }
 
@@ -45,6 +53,21 @@ function ouncesAt(words: readonly Word[], at: number): Parsed<number> | undefine
   const from = wordAt(words, at) === "and" ? at + 1 : at;
   const number = numbersAt(words, from).find(({ next }) => /^ounces?$/.test(wordAt(words, next)));
   return number && { value: number.value / 16, next: number.next + 1 };
+}
+
+const OUNCES_IN_A_POUND = 16;
+
+/** "Three pound ten", with nothing behind it that is counted. Pounds. */
+function bareOuncesAt(words: readonly Word[], at: number): Parsed<number> | undefined {
+  const [before, here] = [words[at - 1], words[at]];
+  const [number] = numbersAt(words, at).toSorted((a, b) => b.next - a.next);
+  if (!before || !here || !number || here.start - before.end > 1) return undefined;
+  const [last, behind] = [words[number.next - 1], words[number.next]];
+  const ends = !behind || !last || behind.start - last.end > 1 || behind.word === "and";
+  const whole = Number.isInteger(number.value) && number.value < OUNCES_IN_A_POUND;
+  return ends && whole && number.value > 0
+    ? { value: number.value / OUNCES_IN_A_POUND, next: number.next }
+    : undefined;
 }
 
 /** "A pound and three quarters": what comes to a whole unit; 0 where nothing does. */

@@ -1,0 +1,38 @@
+/** Counts of jars that name no lot, while several lots are filled. */
+import { describe, expect, it } from "vitest";
+import { type Played, play } from "./play.ts";
+
+const FILLING = [
+  "0:00  start the Provider dilly beans, 4 pounds",
+  "+0:00  start the Dragon Tongue dilly beans, 3 pounds",
+  "+0:00  [cook until fill]",
+  "+0:01  7 pints of Provider filled",
+  "+0:01  half an inch",
+  "+0:01  new",
+];
+
+async function filled(...sentences: string[]): Promise<Played> {
+  const script = [...FILLING, ...sentences.map((text) => `+0:01  ${text}`)].join("\n");
+  return play([], script, { altitude: "6200ft" });
+}
+
+function counts({ review }: Played): (number | undefined)[] {
+  return review.batches.map(({ jars }) => jars?.filled);
+}
+
+describe("a count without a name", () => {
+  it("puts right the lot that had the wrong one, whichever is in hand", async () => {
+    expect(counts(await filled("six, not seven"))).toEqual([6, 0]);
+  });
+
+  it("is asked about where more jars may be of any of them", async () => {
+    const played = await filled("3 pints of Dragon Tongue filled", "two more");
+    expect(counts(played)).toEqual([7, 3]);
+    expect(played.said.at(-1)?.text).toMatch(/Provider .* or the Dragon Tongue/);
+  });
+
+  it("is none where a jar nearly fell", async () => {
+    const played = await filled("damn near dropped P three");
+    expect(played.journal.filter(({ type }) => type === "jar-broken")).toEqual([]);
+  });
+});

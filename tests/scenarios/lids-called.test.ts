@@ -1,0 +1,90 @@
+/** Lids pressed and called one by one: what is written down of which jar, and what stays open. */
+import { describe, expect, it } from "vitest";
+import { type Played, play } from "./play.ts";
+
+const BEANS = [
+  "0:00  start the Provider dilly beans, 3 pounds",
+  "+0:00  start the Dragon Tongue dilly beans, 2 pounds",
+  "+0:00  [cook until seal-check]",
+  "+9:00  what now",
+];
+
+/** Six jars of Provider and four of Dragon Tongue stand cold; these sentences are said of them. */
+async function called(...sentences: string[]): Promise<Played> {
+  const script = [...BEANS, ...sentences.map((text) => `+0:01  ${text}`)].join("\n");
+  return play([], script, { altitude: "6200ft" });
+}
+
+/** Each lot's jars: s sealed, x failed, a dot where nothing was told. */
+function lids({ journal, review }: Played): string[] {
+  return review.batches.map(({ id, jarList, jars }) => {
+    const failed = jarList?.filter(({ fate }) => fate === "cold").map(({ mark }) => mark) ?? [];
+    const told = journal.some(({ type, batch }) => type === "sealed" && batch === id);
+    return `${told ? jars?.sealed : 0} sealed, failed: ${failed.join(" ") || "none"}`;
+  });
+}
+
+describe("lids called by their marks", () => {
+  it.each([
+    "P one yes, two yes, three no, four yes, five, hm, yes, six yes",
+    "P one good P two good P three um no it goes in and out, P four good P five good P six good",
+  ])("are written down one by one, and the lot nobody called stays open: %s", async (text) => {
+    const played = await called(text);
+    expect(lids(played)).toEqual(["5 sealed, failed: P3", "0 sealed, failed: none"]);
+    expect(played.review.batches[0]?.state).toBe("running");
+  });
+
+  it("are the rest of a lot where one of it failed", async () => {
+    const played = await called("providers all good, D two you can push, other dragons are tight");
+    expect(lids(played)).toEqual(["6 sealed, failed: none", "3 sealed, failed: D2"]);
+  });
+
+  it("are all of a lot but one that gives", async () => {
+    const played = await called("Provider all good, Dragon Tongue all but D four which gives");
+    expect(lids(played)).toEqual(["6 sealed, failed: none", "3 sealed, failed: D4"]);
+  });
+
+  it("leave a lot alone that was not checked", async () => {
+    const played = await called(
+      "P two clicks, the others of that one are hard, the Dragon Tongue I didn't check yet",
+    );
+    expect(lids(played)).toEqual(["5 sealed, failed: P2", "0 sealed, failed: none"]);
+  });
+
+  it.each([
+    "I think the Provider are all good, D two no",
+    "Provider all good, my sister's D two no",
+    "P one yes, two maybe, three no",
+    "the rest are fine, the Dragon Tongue I didn't check yet",
+    "Dragon Tongue all but two, I suppose",
+    "P one yes, P one no",
+  ])("seal nothing where the words leave it open: %s", async (text) => {
+    const played = await called(text);
+    expect(played.journal.filter(({ type }) => type === "sealed")).toEqual([]);
+  });
+
+  it("are put right in the next breath", async () => {
+    const played = await called("D two didn't seal", "sorry, D three failed, not two");
+    expect(lids(played)).toEqual(["0 sealed, failed: none", "0 sealed, failed: D3"]);
+    const other = await called("P four didn't seal", "wait it was D four");
+    expect(lids(other)).toEqual(["0 sealed, failed: none", "0 sealed, failed: D4"]);
+  });
+
+  it("do not fail where only liquid was lost under them", async () => {
+    const played = await called("D one has lost half its juice");
+    expect(played.journal.filter(({ type }) => type === "seal-failed")).toEqual([]);
+  });
+
+  it("fail by themselves after all: no lid nobody pressed is sealed in their place", async () => {
+    const played = await called("P one yes, P two yes", "P one didn't seal");
+    expect(lids(played)[0]).toBe("1 sealed, failed: P1");
+  });
+
+  it("are never called sealed again by a list once they failed", async () => {
+    const played = await called("P four didn't seal", "P three yes, P four yes");
+    expect(lids(played)[0]).toContain("failed: P4");
+    expect(played.refused.map(({ reason }) => reason)).toContain(
+      "Jar 4 is down as failed already.",
+    );
+  });
+});
