@@ -75,7 +75,7 @@ function commandsFor(command: Command, named: JarsNamed, context: Context): Comm
       othersSealed,
       ...rest
     } = command.slots as Record<string, unknown>;
-    const numbers = hasJars ? { jars: jars.map(({ number }) => number) } : {};
+    const numbers = hasJars ? { jars: [...new Set(jars.map(({ number }) => number))] } : {};
     const kept = othersSealed && !others ? { othersSealed } : {};
     const slots = { ...rest, ...kept, target, ...numbers };
     return { ...command, slots, ref: meantLots(refs, context) } as Command;
@@ -86,10 +86,16 @@ function commandsFor(command: Command, named: JarsNamed, context: Context): Comm
 }
 
 /** Whether jars beside a report that was understood without them are what it is about. */
-function mayBeAbout({ intent, slots }: Command, { jars }: JarsNamed): boolean {
+function mayBeAbout({ intent, slots, ref }: Command, { jars }: JarsNamed): boolean {
   const { cost, slots: has } = MEANINGS[intent];
-  const others = "count" in slots && slots.count !== jars.size;
-  return "jars" in has && cost !== "clearing" && !("target" in slots) && !others;
+  // "S five, I think, yes, S five" is one jar.
+  const each = new Set(
+    [...jars.values()].map(({ refs, number }) => JSON.stringify([refs, number])),
+  );
+  const others = "count" in slots && slots.count !== each.size;
+  // "The bottom fell out of one in the pot": a vessel is no lot.
+  const named = "target" in slots && (ref?.recorded.length ?? 0) > 0;
+  return "jars" in has && cost !== "clearing" && !named && !others;
 }
 
 /** The commands with the jars they are about; undefined where one of those named is in none. */
@@ -100,7 +106,9 @@ export function withJars(
 ): Command[] | undefined {
   const used = new Set(commands.flatMap((command) => placesIn(command, named.jars)));
   const [only] = commands;
-  if (only && commands.length === 1 && used.size === 0 && mayBeAbout(only, named)) {
+  // "I dropped one and it smashed, it was J five" tells of one thing twice.
+  const one = commands.every(({ intent }) => intent === only?.intent);
+  if (only && one && used.size === 0 && commands.every((each) => mayBeAbout(each, named))) {
     const jars = [...named.jars.keys()];
     return commandsFor(withSlots(only, { jars }), named, context);
   }

@@ -113,7 +113,8 @@ const OF_ONE: Partial<Record<Intent, readonly RegExp[]>> = {
     /\b(are|is|am) (all )?(going|being|getting)\b|\bbut one\b/,
   ],
   sealed: [/\b(soft|clicks?|loose|rings? hard|screwed the (rings|bands)|to me)\b/],
-  "jars-filled": [OR_ANOTHER, /\bonly half\b/],
+  // "Five quarts and a pint": two sizes are no count.
+  "jars-filled": [OR_ANOTHER, /\bonly half\b/, /^an? (half pint|pint|quart)$/],
   done: [
     /\b(so done|about done|done in|half|not|back in|toast|dead|supper|dishes|laundry|dinner|man)\b/,
     /\blids?\b.* on the (counter|table)\b/,

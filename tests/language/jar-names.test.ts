@@ -182,6 +182,51 @@ describe("a jar whose writer's word is another's too", () => {
   });
 });
 
+describe("a jar of which only its lot is said", () => {
+  it.each([
+    ["we ate the last dragon tongue", { type: "jar-opened", batch: DRAGON, count: 1 }],
+    ["used two of the dragon tongue", { type: "jar-opened", batch: DRAGON, count: 2 }],
+    [
+      "the other two dragon tongue went to the church sale",
+      { type: "jars-given", batch: DRAGON, count: 2, to: "church sale" },
+    ],
+    [
+      "I took two dragon tongue over to my aunt",
+      { type: "jars-given", batch: DRAGON, count: 2, to: "aunt" },
+    ],
+    ["D two I take it to my daughter", { type: "jars-given", batch: DRAGON, jars: [2] }],
+    ["D four's cloudy, chucked it", { type: "jars-discarded", batch: DRAGON, jars: [4] }],
+    ["D two's growing fur, out it goes", { type: "spoiled", jars: [2], sign: "moldy" }],
+    [
+      "I dropped one and it smashed, it was D five",
+      { type: "jars-discarded", batch: DRAGON, jars: [5] },
+    ],
+    ["shifted all the dragon tongue down cellar", { type: "jars-moved", place: "cellar" }],
+  ])("has its fate: %s", (text, fact) => {
+    expect(facts(text)).toMatchObject([fact]);
+  });
+
+  it("is asked about where two years have it", () => {
+    expect(facts("opened a provider last night")).toEqual([
+      expect.stringMatching(/^Which .* from 2026 or the .* from 2027\?$/),
+    ]);
+  });
+
+  it.each(["we ate two pancakes", "took two pills to my mother", "might open a provider sunday"])(
+    "is none of the kitchen's: %s",
+    (text) => {
+      expect(facts(text)).not.toContainEqual(expect.objectContaining({ batch: expect.anything() }));
+    },
+  );
+
+  it("is found and counted", () => {
+    expect(facts("where's D three got to")).toEqual([expect.stringMatching(/^D3, /)]);
+    expect(facts("how many dragon tongue we got")).toEqual([
+      expect.stringMatching(/^Eight pints of Dragon Tongue/),
+    ]);
+  });
+});
+
 describe("a lot by when it was put up", () => {
   it.each([
     ["opened jar six of Saturday's Provider", opened(NEW, 6)],

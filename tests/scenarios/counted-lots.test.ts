@@ -31,6 +31,17 @@ describe("a count without a name", () => {
     expect(played.said.at(-1)?.text).toMatch(/Provider .* or the Dragon Tongue/);
   });
 
+  it("loads nothing where it is not what stands filled", async () => {
+    const played = await filled("3 pints of Dragon Tongue filled", "five jars are in the canner");
+    expect(played.journal.filter(({ type }) => type === "loaded")).toEqual([]);
+    expect(played.refused.at(-1)?.reason).toMatch(/^I have 7 of the Provider .* and 3 of the/);
+  });
+
+  it("of two sizes is not taken for one", async () => {
+    const played = await filled("the Dragon Tongue came to two pints and a half-pint");
+    expect(counts(played)).toEqual([7, 0]);
+  });
+
   it("is none where a jar nearly fell", async () => {
     const played = await filled("damn near dropped P three");
     expect(played.journal.filter(({ type }) => type === "jar-broken")).toEqual([]);

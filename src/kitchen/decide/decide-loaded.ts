@@ -3,11 +3,11 @@ import type { ProcessTerms } from "../../recipe/recipe.ts";
 import type { Ref } from "../command.ts";
 import type { DatedFact, Part } from "../events.ts";
 import { cannerOf, cannotShare, capacity } from "../jars/canner-room.ts";
-import { fillingLot, type LotOf, lotsIn, partOf, ready, readyOf } from "../jars/lots.ts";
+import { fillingLot, type LotOf, lotsIn, partOf, ready, readyOf, sum } from "../jars/lots.ts";
 import { termsFor } from "../loads/next-load.ts";
 import { lotsOf, namesOnlySort } from "../meant.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
-import { batchName, lotName } from "../spoken-names.ts";
+import { batchName, listed, lotName } from "../spoken-names.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { activeBatches, mayFill } from "./decide-jars.ts";
 import {
@@ -114,6 +114,19 @@ function fits(
   return refused(`The ${canner?.name ?? "canner"} holds ${smallest} of these jars, not ${total}.`);
 }
 
+/** A count of jars of several lots that is not what stands filled: whose are they? */
+function otherCount(
+  lots: readonly LotOf[],
+  count: number | undefined,
+  holds: number,
+): Decision | undefined {
+  const standing = sum(lots, ({ lot }) => readyOf(lot).length);
+  if (count === undefined || lots.length < 2 || count >= Math.min(standing, holds))
+    return undefined;
+  const each = lots.map((one) => `${readyOf(one.lot).length} of ${lotName(one)}`);
+  return refused(`I have ${listed(each)} filled. Say which lot went in, and how many of it.`);
+}
+
 function loadThese(
   deciding: Deciding<"loaded">,
   load: Load,
@@ -128,6 +141,8 @@ function loadThese(
   const parts: { one: LotOf; jars: number; its: Pick<Part, "terms"> }[] = [];
   const canner = cannerOf(state, load.canner);
   const holds = Math.min(...ordered.map(({ batch }) => capacity(canner, batch.jar ?? "pint")));
+  const odd = wish.confirmed ? undefined : otherCount(ordered, count, holds);
+  if (odd) return odd;
   let room = holds;
   for (const one of ordered) {
     const { batch, lot } = one;

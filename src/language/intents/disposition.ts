@@ -64,6 +64,9 @@ export const disposition: MeaningOf<"disposition"> = {
       phrases: [
         `[<we>|i|i have|we have|had to] [just] (threw|tossed|chucked|pitched|dumped|binned|trashed)
         [out|away] <numbered> [out|away|in the (trash|garbage|bin|compost)]`,
+        `[<the>] <numbered> (is|are|was|went|has gone) [all|a bit|very|so] (cloudy|brown|murky|dark|
+        soft|mushy|gray|pink|funny|odd|strange) [and|so] [<we>|i] [have] [just] (threw|tossed|
+        chucked|pitched|dumped|binned|thrown) (it|them) [out|away]`,
         `<am> (throwing|tossing|chucking|pitching|dumping|putting) <the-jars-closed> (out|away|
         in the trash|in the garbage|in the bin|in the compost)`,
         `<am> (discarding|tossing|dumping|binning|trashing|chucking|throwing out|throwing away|

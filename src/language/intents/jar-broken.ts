@@ -8,7 +8,8 @@ export const jarBroken: MeaningOf<"jar-broken"> = {
   slots: { target: "name", count: "count", jars: "numbers" },
   example: "a jar broke",
   wordings: [
-    "<numbered> [just|has|have|both] <broke>|<some-jars> [just|has|have] <broke>",
+    "<numbered> [just|has|have|both] <broke> [<going-in>]",
+    "<some-jars> [just|has|have] <broke> [<going-in>]",
     `(a|one|one of the|another|one of our|one of my) {count=1} (jar|jars|pint|quart|pints|
     quarts|half pint|pint jar|quart jar) [just|has] <broke>`,
     `[<we>|i] [have|got|have got|had|there is|there are|found] {count} (broken|cracked|busted|
@@ -48,6 +49,11 @@ export const jarBroken: MeaningOf<"jar-broken"> = {
     },
   ],
   lists: {
+    "going-in": `
+      [as (it|they) (was|were)|when (it|they) (was|were)] (going|coming|lifted) (in|into|out of) the
+      (water|canner|pot|bath)|(when|as) (it|they|i|we) (went|put it|put them|poured|lowered it|
+      lowered them|lifted it|lifted them) [in|into|out] [the (water|canner|pot)]
+    `,
     broke: `
       broke|cracked|is broken|is cracked|has broken|has cracked|shattered|burst|has burst|bust|
       has bust|has gone and (split|cracked|broken|burst)|bust on me|has a crack|has a crack in

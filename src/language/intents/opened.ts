@@ -1,4 +1,5 @@
 import type { MeaningOf } from "./meaning.ts";
+import { ofRecord } from "./of-record.ts";
 
 /** A jar has left the shelf, to be eaten. */
 export const opened: MeaningOf<"opened"> = {
@@ -9,6 +10,8 @@ export const opened: MeaningOf<"opened"> = {
   slots: { target: "name", count: "count", size: "size", jars: "numbers" },
   example: "we opened a pint of the beets",
   doubting: ["used"],
+  parts: ["bare"],
+  finish: ofRecord,
   wordings: [
     `[<we>|i|i have|we have|just] [just] <opened-it> [up] <one-of-them> [of|from|in] [<the>]
     [{target:open}] [<at-table>]`,
@@ -35,6 +38,11 @@ export const opened: MeaningOf<"opened"> = {
     broke open|popped open|finished|finished off|eaten|opened up|am opening|are opening) {count}
     [<jars-or-size>] [of] [{target}] [for (supper|dinner|lunch)|tonight|today|from the pantry|
     from the shelf]`,
+    `[<we>|i|i have|we have|just] [just] <opened-it> [up] (a|an|another|one|one of the|one of our|
+    the last|our last|my last|the other) {count=1} [jar of [<the>]] {target:open} {bare=true}
+    [<at-table>]`,
+    `[<we>|i|i have|we have|just] [just] <opened-it> [up] {count:whole} [<jars-or-size>] [of
+    [<the>]] {target:open} {bare=true} [<at-table>]`,
     `[<we>|i|i have|we have|just] (opened|cracked open|used|opened up) {count} {target} (jar|
     jars|pint|pints|quart|quarts)`,
     `{count} <jars-or-size> of [<the>] {target:open} [is|are|got|was|were] (opened|open|used|
@@ -56,7 +64,8 @@ export const opened: MeaningOf<"opened"> = {
     "at-table": `
       [for [<the>|my|our] (supper|dinner|lunch|breakfast|toast|tea|table)] (tonight|today|now|just
       now|last night|this (morning|afternoon|evening))|for [<the>|my|our] (supper|dinner|lunch|
-      breakfast|toast|tea|table)|(from|off|out of) the (pantry|shelf|cellar|basement)
+      breakfast|toast|tea|table)|(from|off|out of) the (pantry|shelf|cellar|basement)|
+      [on] (monday|tuesday|wednesday|thursday|friday|saturday|sunday) [night]
     `,
     "opened-it": `
       (opened|open|opening|ate|used|cracked open|finished|finished off|eaten|used up|popped

@@ -1,4 +1,5 @@
 import type { MeaningOf } from "./meaning.ts";
+import { ofRecord } from "./of-record.ts";
 
 /** What is left of what was put by, what goes first, and where it stands. */
 export const pantry: MeaningOf<"pantry"> = {
@@ -7,6 +8,8 @@ export const pantry: MeaningOf<"pantry"> = {
   when: ["always"],
   ofRecord: true,
   slots: { target: "name" },
+  parts: ["bare"],
+  finish: ofRecord,
   example: "how many jars of beets are left",
   wordings: [
     `what (is|have (we|i) got|do (we|i) have) left of [<the>|our] {target:open}
@@ -15,6 +18,9 @@ export const pantry: MeaningOf<"pantry"> = {
     `how many [jars of|pints of|quarts of] [<the>] {target:open} (are left|are there|do (we|i)
     have|have (we|i) got|is left|remain|have (we|i)) [left|put up|put by] [<in-the-pantry>]`,
     `how many [jars of|pints of|quarts of] [<the>] {target:open} (are|is) [left] <in-the-pantry>`,
+    `how many [more] [jars of|pints of|quarts of] [<the>] {target:open} {bare=true}
+    [do|have] (we|i) [still] (got|have)
+    [left|put up|put by] [<in-the-pantry>]`,
     `how (much|many) [of] [<the>] {target:open} (is|are|have we|do we have|have i) [got] left
     [<in-the-pantry>]`,
     `what (is|do (we|i) have|have (we|i) got|is left) [left|put up|put by] <in-the-pantry>`,

@@ -15,9 +15,11 @@ export const place: MeaningOf<"place"> = {
     "[<the>] {target:open} (is|are|stands|stand|went|live|lives) [now|down] <into-place>",
   ],
   lists: {
-    "put-away": "put|moved|carried|stored|took|brought",
+    "put-away": `
+      (put|moved|carried|stored|took|brought|shifted|shoved|hauled|lugged) [all [of]|the rest of]
+    `,
     "into-place": `
-      (in|into|to|down in|down to|on) [<the>] (root cellar|cellar) {place=cellar}|
+      (in|into|to|down in|down to|on|down) [<the>] (root cellar|cellar) {place=cellar}|
       (in|into|to|down in|down to) [<the>] basement {place=basement}|
       (in|into|to|on|over to) [<the>] pantry [shelf] {place=pantry}|
       (in|into|to|out in|out to) [<the>] garage {place=garage}|

@@ -42,10 +42,15 @@ export const spoiled: MeaningOf<"spoiled"> = {
       {sign=bulged} (bulged|bulging|swollen|swelled up|swelling)|
       {sign=leaked} (leaked|leaking|leaky|seeping)|
       {sign=spurted} (spurted|spurting|squirted|foaming|foamy|fizzing|fizzy)|
-      {sign=moldy} (moldy|mold|got mold|mold in it|mold on it)|
+      {sign=moldy} (moldy|mold|got mold|mold in it|mold on it|furry|fuzzy|(growing|grown|grew)
+      [some|a bit of] (fur|fuzz|hair|whiskers|mold))|
       {sign=off} (spoiled|spoilt|rotten|bad|gone bad|gone off|went bad|off|smelled bad|
       smells bad|smelled off|smells off|smelled wrong|smells wrong|stinks)
     `,
-    off: "(on|from|off) the shelf|(in|from) the (pantry|cellar|basement)|today|tonight",
+    off: `
+      (on|from|off) the shelf|(in|from) the (pantry|cellar|basement)|today|tonight|
+      [and|so] out (it|they) (goes|go|went)|[and|so] [i|we] [have] (binned|chucked|tossed|threw|
+      pitched) (it|them) [out|away]
+    `,
   },
 };

@@ -15,6 +15,7 @@ export const whichJar: MeaningOf<"which-jar"> = {
     `(where|when) (is|are|was|were|did) [<we>] [put up|make|can|canned|filled] <numbered> <whose>
     [put up|canned|filled|stored|from|now]`,
     "(what|whatever) (happened|became|has become) (to|of) <numbered> <whose>",
+    "where (is|are|has|have) <numbered> <whose> (got to|gone|gone to|at|standing|hiding)",
     `(is|are|was|were) <numbered> <whose> (sealed|good|still there|opened|open|as tested|still good|
     left|eaten|gone|on the shelf)`,
     "(did|has|have) <numbered> <whose> (seal|sealed|been opened|been eaten)",

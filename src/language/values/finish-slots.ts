@@ -10,14 +10,11 @@ import { phraseBook } from "../grammar/phrase-book.ts";
 import { MEANINGS } from "../intents/all.ts";
 import type { Raw } from "../intents/meaning.ts";
 import type { Utterance } from "../words.ts";
+import { isTarget } from "./named-recipe.ts";
 import { meantBy } from "./resolve-names.ts";
 import type { Target } from "./targets.ts";
 
 /** The last step: turns what the phrases captured into the slots of the contract. */
-
-function isTarget(value: unknown): value is Target {
-  return typeof value === "object" && value !== null && "said" in value && "meaning" in value;
-}
 
 /** How much less certain a name matched only by sound or spelling makes a command. */
 const MISHEARD = 0.15;

@@ -110,7 +110,7 @@ class Names {
     if (!number || number.value < 1) return undefined;
     const { value, next } = number;
     const word = this.word(at);
-    const said = this.text.slice(this.said.words[at]?.start, this.said.words[next - 1]?.end);
+    const said = this.text.slice(this.said.words[at]?.start, this.endOf(next - 1));
     const place = { from: at, next, number: value, said };
     if (WRITERS.has(word)) {
       const jar = this.byId(word, value, this.wholeIds.get(this.said.words[at]?.start ?? 0));
@@ -160,6 +160,13 @@ class Names {
     });
   }
 
+  /** Where a word ends in the text, without the "is" that may be bound to it: "four's". */
+  private endOf(at: number): number | undefined {
+    const { start, end } = this.said.words[at] ?? {};
+    const bound = end !== undefined && /['’]s$/.test(this.text.slice(start, end));
+    return bound ? end - 2 : end;
+  }
+
   private markOf(word: string, at: number, last: Found | undefined): string | undefined {
     const start = this.said.words[at]?.start ?? 0;
     // "A 3" is a mark, "a 3" an article and a number.
@@ -204,7 +211,7 @@ class Names {
       jars.set(number, one);
       text += listed ? " and " : this.text.slice(end, words[one.from]?.start);
       text += listed || named ? `${number}` : `jar ${number}`;
-      end = words[one.next - 1]?.end ?? end;
+      end = this.endOf(one.next - 1) ?? end;
     }
     // "B1's in the fridge".
     const rest = (text + this.text.slice(end)).replace(/(?<=\bjar \d\d)['’]s\b/g, " is");

@@ -4,8 +4,8 @@ import type { Raw } from "../intents/meaning.ts";
 import type { Utterance } from "../words.ts";
 import { type PlainWords, spokenNames, type Target, targetsAt } from "./targets.ts";
 
-function isTarget(value: unknown): value is Target {
-  return typeof value === "object" && value !== null && "meaning" in value;
+export function isTarget(value: unknown): value is Target {
+  return typeof value === "object" && value !== null && "said" in value && "meaning" in value;
 }
 
 /** `target` as it was named, and `recipe` where it stands for just one. */
