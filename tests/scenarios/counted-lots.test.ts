@@ -20,6 +20,16 @@ function counts({ review }: Played): (number | undefined)[] {
   return review.batches.map(({ jars }) => jars?.filled);
 }
 
+describe("a lot named by a color", () => {
+  it("is told apart by it from the other lots of its batch", async () => {
+    const played = await play([], "0:00  pickled beets. national, chioggia, golden", {
+      altitude: "6200ft",
+    });
+    const names = played.review.batches.map(({ lot }) => lot.variety);
+    expect(names).toEqual(["national", "chioggia", "golden"]);
+  });
+});
+
 describe("a count without a name", () => {
   it("puts right the lot that had the wrong one, whichever is in hand", async () => {
     expect(counts(await filled("six, not seven"))).toEqual([6, 0]);

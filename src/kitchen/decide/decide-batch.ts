@@ -8,6 +8,7 @@ import {
   whyOffTheShelf,
 } from "../../recipe/choose-process.ts";
 import { untestedWords } from "../../recipe/foods/gate-words.ts";
+import { isColorName } from "../../recipe/foods/said-food.ts";
 import type { JarSize, ProcessOption, ProcessTerms, Recipe } from "../../recipe/recipe.ts";
 import { CANNER_METHODS, recipeFor } from "../../recipe/recipe-for.ts";
 import type { SlotsOf } from "../command.ts";
@@ -92,7 +93,7 @@ function begun(deciding: Deciding<"begin">, found: Recipe): Decision {
   const gate = admitted(deciding, found);
   if ("kind" in gate) return gate;
   const lot: Lot = {
-    variety: gate.variety,
+    variety: gate.variety ?? colorBeside(state, found, slots.variety),
     ...(slots.foods ? { foods: slots.foods } : {}),
     weightLb: slots.weightLb ?? null,
     pickedAt: null,
@@ -138,6 +139,13 @@ function begun(deciding: Deciding<"begin">, found: Recipe): Decision {
     mark,
     t: now,
   });
+}
+
+/** "Chioggia and golden": beside other lots of its recipe, a color tells one apart. */
+function colorBeside(state: State, recipe: Recipe, said: string | undefined): string | null {
+  if (said === undefined || !isColorName(said)) return null;
+  const others = activeOwners(state).some((one) => !isLoad(one) && one.recipe.id === recipe.id);
+  return others ? said : null;
 }
 
 /** "Is there enough brine for the Blue Lake, too?" */

@@ -18,6 +18,11 @@ export function isColor(word: string): boolean {
   return COLORS.has(word);
 }
 
+/** Whether a name is nothing but colors. */
+export function isColorName(name: string): boolean {
+  return name.toLowerCase().split(" ").every(isColor);
+}
+
 /** What is made of a food, by the words that say so. Each form is in its own list. */
 const FORM_WORDS: Readonly<Record<string, string>> = {
   jam: "jam jams preserves preserve conserve",
