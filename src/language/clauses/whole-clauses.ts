@@ -90,11 +90,6 @@ function withoutOpeners(clauses: readonly Utterance[], { question }: Context) {
   return telling.length > 0 ? telling : clauses;
 }
 
-/** Orders that may be told in several clauses: "set a timer for the eggs, eight minutes". */
-const IN_PIECES: ReadonlySet<Intent> = new Set<Intent>([
-  ...(["begin", "timer-set", "timer-add", "remind", "hush", "away", "jars-filled"] as const),
-]);
-
 /** A clause that only tells more of the one before it is joined to it. */
 function joined(clauses: readonly Utterance[], said: Utterance, context: Context): Utterance[] {
   const list: Utterance[] = [];
@@ -120,7 +115,7 @@ function isOne(whole: Utterance, one: Utterance, other: Utterance, context: Cont
   // "The beans are all packed, seven pints".
   const counted = first === "done" && second === "jars-filled";
   if (counted) return other.words.length <= MOST_COUNT_WORDS && meant(whole) === second;
-  return !first && !second && IN_PIECES.has(meant(whole) ?? "unknown");
+  return !first && !second && MEANINGS[meant(whole) ?? "unknown"].inPieces === true;
 }
 
 const MOST_DETAIL_WORDS = 8;

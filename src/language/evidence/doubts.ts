@@ -7,7 +7,7 @@ import type { Command, Evidence, Intent } from "../../kitchen/command.ts";
 import type { Sign } from "../../kitchen/facts/fields.ts";
 import { foodsNamed } from "../../recipe/foods/name-foods.ts";
 import { wordSet } from "../grammar/word-set.ts";
-import { isIntent } from "../intents/all.ts";
+import { isIntent, MEANINGS } from "../intents/all.ts";
 import type { Frame } from "../model/corpus.ts";
 import type { Likely } from "../model/linear-model.ts";
 import { textOf, type Utterance, utteranceOf } from "../words.ts";
@@ -15,12 +15,11 @@ import { foodsIn, isAdded, putIn } from "./put-in.ts";
 
 type Subject = Evidence["about"];
 
-/** Meanings that raise a doubt about a process, and about which part of it. */
-const RAISES: Partial<Record<Intent, Subject>> = {
-  "boil-lost": "boil",
-  "pressure-lost": "pressure",
-  "water-low": "water",
-};
+/** What is lost, where a meaning tells of a loss in a process. */
+function lossBy(intent: Intent): Subject | undefined {
+  const { tellsOf } = MEANINGS[intent];
+  return tellsOf?.goes ? tellsOf.about : undefined;
+}
 
 /** Beginnings of words about a subject; the first subject with one of them is taken. */
 const STEMS: readonly (readonly [Subject, readonly string[]])[] = [
@@ -221,19 +220,10 @@ type Taken = {
 
 /** The evidence in a plain report of a loss; undefined for anything else. */
 export function lossIn({ intent }: Command, said: Utterance): Evidence | undefined {
-  const about = RAISES[intent];
+  const about = lossBy(intent);
   const { text } = said;
   return about && { strength: "loss", about, text, intent, ...whenOf(said) };
 }
-
-/** What is said to be there again tells of this part of a process. */
-const COMES_BACK: Partial<Record<Intent, Subject>> = {
-  boiling: "boil",
-  temperature: "boil",
-  pressure: "pressure",
-  "weight-rocking": "pressure",
-  venting: "pressure",
-};
 
 /** That something came back: no pot at the back, nobody who came back, nothing said again. */
 const BACK = new RegExp(
@@ -248,7 +238,8 @@ const NEVER_GONE = /\b(still|never stopped|all along|whole time|kept|keeps)\b/;
 
 /** The doubt in a report that the heat is back. */
 function returnIn({ intent }: Command, { words, text }: Utterance): Evidence | undefined {
-  const about = COMES_BACK[intent];
+  const { tellsOf } = MEANINGS[intent];
+  const about = tellsOf?.comes && tellsOf.about;
   const all = textOf(words);
   if (!about || NEVER_GONE.test(all)) return undefined;
   const told = { about, text, intent, returned: true } as const;
@@ -315,14 +306,14 @@ export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evide
     .filter(({ probability }) => !ofFood && probability >= LIKELY)
     .map(({ name }) => name)
     .filter(isIntent)
-    .find((name) => RAISES[name] !== undefined);
+    .find((name) => lossBy(name) !== undefined);
   if (faint && answered) return undefined;
   const foods = foodsIn(all);
   const here = !said.asked && !OTHER_DAY.test(all) && !UNREAL.test(all);
   const mixed = here ? putIn(all) : undefined;
   if (intent) {
     const weak = faint || taken.frame === "denied" || taken.frame === "past";
-    const about = RAISES[intent] ?? "boil";
+    const about = lossBy(intent) ?? "boil";
     return { strength: weak ? "trace" : "suspicion", about, intent, ...told, ...mixed };
   }
   if (piece) {

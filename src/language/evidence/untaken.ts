@@ -2,7 +2,7 @@
  * What is told and comes to nothing. Nobody knows what it was about, so it is kept while it may be
  * about jars at stake: silence about a sentence would say that all was well.
  */
-import type { Evidence, Intent } from "../../kitchen/command.ts";
+import type { Evidence } from "../../kitchen/command.ts";
 import type { Context } from "../context.ts";
 import { isIntent, MEANINGS } from "../intents/all.ts";
 import type { Frame } from "../model/corpus.ts";
@@ -25,34 +25,15 @@ const IDLE_AT_THE_TABLE = 0.15;
 const LIKELY = 0.25;
 const LIKELY_AT_THE_TABLE = 0.5;
 
-/** What a guess at a meaning that did not come about may be about. */
-const ABOUT: Partial<Record<Intent, Subject>> = {
-  "boil-lost": "boil",
-  boiling: "boil",
-  "was-away": "boil",
-  pressure: "pressure",
-  "pressure-lost": "pressure",
-  venting: "pressure",
-  "weight-rocking": "pressure",
-  "water-low": "water",
-  factor: "jars",
-  added: "jars",
-  "topped-up": "jars",
-  "brew-made": "jars",
-  "short-of": "jars",
-  trouble: "jars",
-  "jar-broken": "jars",
-  spoiled: "jars",
-  altitude: "jars",
-};
-
 /** Stages in which what is told is most likely about the heat. */
 const HEATED = /^(vent|process|depressurize)$/;
 const IN_JARS = /^(fill|vent|process|depressurize|cool|seal-check|ferment|cure)$/;
 
 function likelySubject(intents: readonly Likely[], least: number): Subject | undefined {
   const likely = intents.filter(({ probability }) => probability >= least);
-  return likely.flatMap(({ name }) => (isIntent(name) ? (ABOUT[name] ?? []) : []))[0];
+  return likely.flatMap(({ name }) =>
+    isIntent(name) ? (MEANINGS[name].tellsOf?.about ?? []) : [],
+  )[0];
 }
 
 /** Whether a stage of one of these kinds runs. */
@@ -89,7 +70,8 @@ export function untakenDoubt(
   if (isOnTheStove(said.words.map(({ word }) => word))) return undefined;
   const [best] = intents;
   // An order or a question that was not understood tells of nothing either.
-  const told = best && isIntent(best.name) ? MEANINGS[best.name].report || ABOUT[best.name] : true;
+  const meaning = best && isIntent(best.name) ? MEANINGS[best.name] : undefined;
+  const told = !meaning || meaning.report || meaning.tellsOf;
   if (frame === "ordered" && !told) return undefined;
   const subject = likelySubject(intents, inJars ? LIKELY : LIKELY_AT_THE_TABLE);
   if (!subject && isElsewhere(said)) return undefined;

@@ -25,6 +25,7 @@ const MORE = wordSet("some more extra also too few little handful besides");
 /** Something was added to the food or the jars. */
 export const added: MeaningOf<"added"> = {
   cost: "raising",
+  tellsOf: { about: "jars" },
   report: true,
   when: ["working"],
   slots: { food: "text", amount: "text" },

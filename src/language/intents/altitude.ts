@@ -26,6 +26,7 @@ const finishAltitude: Finish = (raw, _context, _plain, said) => {
 /** How high the kitchen lies. */
 export const altitude: MeaningOf<"altitude"> = {
   cost: "changing",
+  tellsOf: { about: "jars" },
   plainly: true,
   when: ["asked:altitude"],
   slots: { feet: "number", uncertaintyFt: "number", about: "flag" },

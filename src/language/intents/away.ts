@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** Going away for a while or until a time; the answer is what comes due meanwhile. */
 export const away: MeaningOf<"away"> = {
   cost: "harmless",
+  inPieces: true,
   when: ["working"],
   slots: { minutes: "number", until: "instant" },
   example: "i'm out for an hour",

@@ -51,6 +51,7 @@ function toldApart(slots: Begun, lot: SpokenLot, said: Utterance, context: Conte
 /** A batch begins, or a pot is put on. */
 export const begin: MeaningOf<"begin"> = {
   cost: "changing",
+  inPieces: true,
   when: ["always"],
   slots: {
     recipe: "name",

@@ -11,6 +11,7 @@ const finishBoilLost: Finish = (raw, context, plain, said) => {
 /** A boil that was there is lost. */
 export const boilLost: MeaningOf<"boil-lost"> = {
   cost: "raising",
+  tellsOf: { about: "boil", goes: true },
   report: true,
   when: ["stage:pot", "load:in-water"],
   slots: { target: "name", at: "instant", uncovered: "flag" },

@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** A full boil is seen. */
 export const boiling: MeaningOf<"boiling"> = {
   cost: "clearing",
+  tellsOf: { about: "boil", comes: true },
   plainly: true,
   report: true,
   when: ["stage:pot", "load:in-water"],

@@ -35,6 +35,7 @@ const SUBJECTS: Readonly<Record<string, string>> = {
  */
 export const factor: MeaningOf<"factor"> = {
   cost: "clearing",
+  tellsOf: { about: "jars" },
   when: ["asked:factor"],
   slots: { factor: "word", value: "number", held: "word", takenBack: "flag" },
   parts: ["about"],

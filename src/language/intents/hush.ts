@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** Silence, except for alarms that guard a process. */
 export const hush: MeaningOf<"hush"> = {
   cost: "changing",
+  inPieces: true,
   when: ["always"],
   slots: { minutes: "number" },
   example: "hush for ten minutes",

@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** A jar is broken. */
 export const jarBroken: MeaningOf<"jar-broken"> = {
   cost: "raising",
+  tellsOf: { about: "jars" },
   report: true,
   when: ["stage:filling", "load:in-canner", "load:out", "asked:seals"],
   slots: { target: "name", count: "count", jars: "numbers" },

@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** Some number of jars is filled. */
 export const jarsFilled: MeaningOf<"jars-filled"> = {
   cost: "changing",
+  inPieces: true,
   plainly: true,
   report: true,
   when: ["stage:filling"],

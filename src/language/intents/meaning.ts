@@ -1,5 +1,5 @@
 /** What is declared about a meaning: a thing that a person can ask for or report. */
-import type { Intent, LotToPlan, SlotsOf } from "../../kitchen/command.ts";
+import type { Evidence, Intent, LotToPlan, SlotsOf } from "../../kitchen/command.ts";
 import type { QuestionKind } from "../../kitchen/questions/questions.ts";
 import type { DayPlan } from "../../kitchen/state.ts";
 import type { Untested } from "../../recipe/foods/food-gate.ts";
@@ -102,6 +102,13 @@ type Declared<I extends Intent> = {
   plainly?: true;
   /** It says that something happened, and is written to the log as a fact. */
   report?: true;
+  /**
+   * What about jars at stake it is about, should it come to nothing: whether it `goes` (a loss) or
+   * `comes` (a boil, steam or pressure).
+   */
+  tellsOf?: { about: Evidence["about"]; goes?: true; comes?: true };
+  /** It may be told in several clauses: "set a timer for the eggs, eight minutes". */
+  inPieces?: true;
   /** Any of these. */
   when: readonly When[];
   slots: { readonly [S in keyof SlotsOf[I]]-?: SlotKind<NonNullable<SlotsOf[I][S]>> };

@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** The pressure fell below what is needed. */
 export const pressureLost: MeaningOf<"pressure-lost"> = {
   cost: "raising",
+  tellsOf: { about: "pressure", goes: true },
   report: true,
   when: ["load:in-steam"],
   slots: { target: "name", at: "instant" },

@@ -13,6 +13,7 @@ const IN_CANNER = /^(heat|vent|process|depressurize|cool)$/;
 /** What the gauge reads. */
 export const pressure: MeaningOf<"pressure"> = {
   cost: "clearing",
+  tellsOf: { about: "pressure", comes: true },
   plainly: true,
   report: true,
   when: ["load:in-steam"],

@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** A reminder at a future time. */
 export const remind: MeaningOf<"remind"> = {
   cost: "changing",
+  inPieces: true,
   when: ["always"],
   slots: { when: "instant", text: "text" },
   example: "remind me at six to check the crock",

@@ -7,6 +7,7 @@ const ASKS = /^(?:how|what|when|where|which|who|why)\b/i;
 /** Something has run out, or there is too little of it. */
 export const shortOf: MeaningOf<"short-of"> = {
   cost: "harmless",
+  tellsOf: { about: "jars" },
   when: ["always"],
   slots: { what: "text", item: "word", value: "number", unit: "word" },
   example: "I'm out of canning salt",

@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** A jar has gone bad, on the shelf or while its seal was still to be checked. */
 export const spoiled: MeaningOf<"spoiled"> = {
   cost: "raising",
+  tellsOf: { about: "jars" },
   report: true,
   when: ["always"],
   ofRecord: true,

@@ -7,6 +7,7 @@ const LEAST_BOIL_C = 82;
 /** What the thermometer reads. */
 export const temperature: MeaningOf<"temperature"> = {
   cost: "clearing",
+  tellsOf: { about: "boil", comes: true },
   plainly: true,
   report: true,
   when: ["temperature-wanted"],

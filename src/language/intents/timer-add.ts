@@ -5,6 +5,7 @@ const OF_TIME = /^(minutes?|hours?|seconds?|half|quarter|timers?|clock|longer|ti
 /** More time for a timer. */
 export const timerAdd: MeaningOf<"timer-add"> = {
   cost: "changing",
+  inPieces: true,
   when: ["timer"],
   slots: { target: "name", minutes: "number" },
   example: "add five minutes",

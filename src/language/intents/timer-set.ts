@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** A new timer. */
 export const timerSet: MeaningOf<"timer-set"> = {
   cost: "changing",
+  inPieces: true,
   when: ["always"],
   slots: { minutes: "number", label: "name" },
   example: "set a timer for ten minutes",

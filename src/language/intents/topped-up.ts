@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** A brine or syrup was stretched, or jars were topped up, with something else. */
 export const toppedUp: MeaningOf<"topped-up"> = {
   cost: "raising",
+  tellsOf: { about: "jars" },
   report: true,
   when: ["working"],
   slots: { with: "text", brew: "word" },

@@ -4,6 +4,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** Something looks odd in a pot or a jar. */
 export const trouble: MeaningOf<"trouble"> = {
   cost: "harmless",
+  tellsOf: { about: "jars" },
   when: ["always"],
   slots: { what: "word" },
   parts: ["target"],

@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** A full column of steam comes from the vent. */
 export const venting: MeaningOf<"venting"> = {
   cost: "clearing",
+  tellsOf: { about: "pressure", comes: true },
   plainly: true,
   report: true,
   when: ["load:in-steam"],

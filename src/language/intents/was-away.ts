@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** Nobody was in the kitchen for a while, up to now. */
 export const wasAway: MeaningOf<"was-away"> = {
   cost: "raising",
+  tellsOf: { about: "boil" },
   report: true,
   when: ["working"],
   slots: { minutes: "number" },

@@ -4,6 +4,7 @@ import { finishUncovered } from "./uncovered.ts";
 /** There is too little water in the canner. */
 export const waterLow: MeaningOf<"water-low"> = {
   cost: "raising",
+  tellsOf: { about: "water", goes: true },
   report: true,
   when: ["load:in-water"],
   slots: { target: "name", at: "instant", uncovered: "flag" },

@@ -3,6 +3,7 @@ import type { MeaningOf } from "./meaning.ts";
 /** The weight of a weighted gauge rocks, and so the pressure is there. */
 export const weightRocking: MeaningOf<"weight-rocking"> = {
   cost: "clearing",
+  tellsOf: { about: "pressure", comes: true },
   plainly: true,
   report: true,
   when: ["load:in-steam"],
