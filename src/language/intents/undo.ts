@@ -1,9 +1,21 @@
+import { textOf } from "../words.ts";
 import type { MeaningOf } from "./meaning.ts";
 import { takingBack } from "./taking-back.ts";
+
+const TAKES_BACK = new RegExp(
+  "\\b(undo|back|scratch|cancel|strike|erase|reverse|delete|revoke|rescind|void|nix|belay|" +
+    "unsay|retract|withdraw|forget|ignore|disregard|never ?mind|mistake|mistaken|wrong|oops|" +
+    "whoops|misspoke|misheard|misunderstood|mean|accident|correction|happened?|premature|" +
+    "(i|you) (did|do|never|have) not|not (that|me|it|for you)|jumped|jump|as you were|too soon|" +
+    "false alarm|error|said|heard|remove|wipe\\w*|scrub|backtrack|unrecord|pull|out|off|again)\\b",
+);
 
 /** Takes back the latest command, or the latest report of what is named. */
 export const undo: MeaningOf<"undo"> = {
   cost: "changing",
+  // "That last one was too salty" takes nothing back.
+  finish: (raw, _context, _plain, { words }) =>
+    TAKES_BACK.test(textOf(words)) ? { slots: raw } : undefined,
   when: ["always"],
   slots: { about: "word" },
   example: "undo that",
