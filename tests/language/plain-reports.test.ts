@@ -99,12 +99,15 @@ describe("nothing is ordered, changed or raised by what is", () => {
 });
 
 describe("what stays as it is said", () => {
-  it.each(["one popped back up", "two never pinged", "jar two pings when I press it"])(
-    "a lid that is up has failed: %s",
-    (text) => {
-      expect(commandsIn(text, "cool")).toMatchObject([{ intent: "seal-failed" }]);
-    },
-  );
+  it.each([
+    "one popped up",
+    "two have popped up",
+    "one popped back up",
+    "two never pinged",
+    "jar two pings when I press it",
+  ])("a lid that is up has failed: %s", (text) => {
+    expect(commandsIn(text, "cool")).toMatchObject([{ intent: "seal-failed" }]);
+  });
 
   it("a lid that is domed up is no seal, whatever popped", () => {
     for (const text of [

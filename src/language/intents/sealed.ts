@@ -1,4 +1,12 @@
+import { textOf } from "../words.ts";
 import type { MeaningOf } from "./meaning.ts";
+
+/** A lid that is up holds nothing; "none came up" says that all are down. */
+const UP = new RegExp(
+  "(?<!\\b(?:no|none|nothing|not|never|neither|nobody)\\b.*)" +
+    "\\b(?:pop(?:ped|s|ping)|come|comes|came|sprang|sprung|bounced|is|are|still) " +
+    "(?:right |straight |back )*up\\b(?! tight)",
+);
 
 /** Lids are down after cooling. */
 export const sealed: MeaningOf<"sealed"> = {
@@ -9,6 +17,8 @@ export const sealed: MeaningOf<"sealed"> = {
   ofRecord: true,
   slots: { target: "name", all: "flag", count: "count", jars: "numbers" },
   parts: ["size"],
+  finish: ({ size: _size, ...slots }, _context, _plain, { words }) =>
+    UP.test(textOf(words)) ? undefined : { slots },
   example: "they all sealed",
   wordings: [
     {
