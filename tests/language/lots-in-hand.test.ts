@@ -316,6 +316,8 @@ describe("lots that were weighed wrong, before their jars are filled", () => {
       ],
     ],
     ["the Provider is three pound ten", [["provider", { weightLb: 3.625 }]]],
+    ["half a pound more of the Provider", [["provider", { moreLb: 0.5 }]]],
+    ["three quarters of a pound more of the Provider", [["provider", { moreLb: 0.75 }]]],
   ] as const)("weigh what is said now: %s", (text, changes) => {
     const told = meant(text, trimming);
     expect(told.slice(0, changes.length)).toEqual(

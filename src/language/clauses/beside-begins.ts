@@ -40,7 +40,7 @@ const HARMLESS = wordSet(
   "and or if so as by till until before after same tested friend friends sister brother",
   "mother mom dad kids family neighbor husband wife son daughter grandma grandpa what which",
   "from whatever gauge clock eye bottled each every fresh new clean good usual proper full",
-  "right time day room thing things company brine syrup",
+  "half quarter third quarters thirds right time day room thing things company brine syrup",
 );
 
 function namesOf(recipe: Recipe): Set<string> {

@@ -25,6 +25,9 @@ export function unitIn(words: readonly Word[]): number {
 
 /** "Two pounds", "a pound and three quarters", "one pound nine ounces". Pounds. */
 export function weightAt(words: readonly Word[], at: number): Parsed<number> | undefined {
+  const broken = partOfUnitAt(words, at);
+  if (broken) return broken;
+  if (partOfUnitAt(words, at - 1) || partOfUnitAt(words, at - 2)) return undefined;
   for (const number of numbersAt(words, at)) {
     const unit = wordAt(words, number.next);
     if (!Object.hasOwn(POUNDS_PER, unit)) continue;
@@ -46,6 +49,21 @@ export function weightAt(words: readonly Word[], at: number): Parsed<number> | u
   const counted = numbersAt(words, at - 1).some(({ next }) => next === at);
   if (share && share.value > 0 && !counted) return { value: 1 + share.value, next: share.next };
   return undefined;
+}
+
+const PARTS: Record<string, number> = { half: 1 / 2, quarter: 1 / 4, third: 1 / 3 };
+
+/** "Half a pound", "a quarter pound", "three quarters of a pound". Pounds. */
+function partOfUnitAt(words: readonly Word[], at: number): Parsed<number> | undefined {
+  let next = at;
+  const times = /^(three|3)$/.test(wordAt(words, next)) ? 3 : 1;
+  if (times === 3 || wordAt(words, next) === "a") next += 1;
+  const part = PARTS[wordAt(words, next).replace(/(quarter|third)s$/, "$1")];
+  if (part === undefined || (times === 3 && part === 1 / 2)) return undefined;
+  next += 1;
+  for (const small of ["of", "a"]) if (wordAt(words, next) === small) next += 1;
+  const unit = POUNDS_PER[wordAt(words, next)];
+  return unit === undefined ? undefined : { value: times * part * unit, next: next + 1 };
 }
 
 /** What comes on top of pounds: "nine ounces", "and nine ounces". Pounds. */
