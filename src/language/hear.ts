@@ -160,7 +160,8 @@ function heardIn(words: string, context: Context, models: Models): Read {
   if (isCovered(said)) return heard;
   const evidence = doubtIn(heard.rest ?? said, { frame, intents }, answered);
   if (evidence === undefined) {
-    const isNothing = heard.reading === "unknown" || (answered && harmless);
+    const isNothing =
+      heard.reading === "unknown" || (answered && harmless) || isUnsure(commands, said);
     // What was an order or a report and cannot be tells of jars only once some are filled.
     if (!isNothing && answered && !isInJars(context)) return heard;
     // What is told is kept, should it come to nothing.
@@ -208,6 +209,12 @@ function doubtBesideAsked({ commands, frame, intents }: Read, said: Utterance, c
   if (!doubt) return undefined;
   return isAsked(question, said, OF_HEAT.has(doubt.about)) ? undefined : doubt;
 }
+
+/** A story told for an answer, of which no more is taken than that nobody knows. */
+const isUnsure = (commands: readonly Command[], { words }: Utterance) =>
+  words.length >= A_STORY &&
+  commands.some(({ intent, slots }) => intent === "answer" && "unsure" in slots);
+const A_STORY = 6;
 
 /** "One ninety": with nothing asked it may be what a thermometer or a gauge shows. */
 const isBareNumber = ({ intent, slots }: Command) =>

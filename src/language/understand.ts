@@ -60,11 +60,11 @@ function runOf(said: Utterance, context: Context, book: PhraseBook): BookRun {
   };
 }
 
-type Found = Joined & { doubt: number };
+type Fitting = Joined & { doubt: number };
 type Refused = (intent: Intent) => boolean;
 
 /** The words as one phrase, then with side remarks, then as two clauses. */
-function found(run: BookRun, book: PhraseBook, refused: Refused): Found | undefined {
+function found(run: BookRun, book: PhraseBook, refused: Refused): Fitting | undefined {
   for (const asides of [false, true]) {
     const whole = wholeReading(run, book, { asides, strangers: false }, refused);
     if (!whole) continue;
@@ -76,13 +76,13 @@ function found(run: BookRun, book: PhraseBook, refused: Refused): Found | undefi
 }
 
 /** In no known word order, but with all words known to belong to one intent. */
-function gathered(run: BookRun, book: PhraseBook, refused: Refused): Found | undefined {
+function gathered(run: BookRun, book: PhraseBook, refused: Refused): Fitting | undefined {
   const bag = book.bags.read(run, book, refused);
   return bag && { ...bag, doubt: bag.beside ? DOUBTS.beside : DOUBTS.gathered };
 }
 
 /** With one unexpected word skipped. */
-function lenient(run: BookRun, book: PhraseBook, refused: Refused): Found | undefined {
+function lenient(run: BookRun, book: PhraseBook, refused: Refused): Fitting | undefined {
   if (run.words.length < FEWEST_WITH_STRANGER) return undefined;
   const skips = skipsOf(run.words, book, true);
   const loose = { ...run, lists: [], matches: [], skips };
@@ -239,7 +239,7 @@ export function readerIn(said: Utterance, context: Context): SlotReader {
   return matched(said, context).run.read;
 }
 
-function finish({ said, context }: Matched, from: Found | undefined): Command | undefined {
+function finish({ said, context }: Matched, from: Fitting | undefined): Command | undefined {
   return from && finishSlots(from.intent, from.slots, 1 - from.doubt, said, context);
 }
 

@@ -1,7 +1,7 @@
 /** The night as it is written: `22:00-06:00`. */
 
 /** From and to, in minutes of the day. */
-type QuietHours = { fromMinute: number; toMinute: number };
+export type QuietHours = { fromMinute: number; toMinute: number };
 
 const DAY_MINUTES = 24 * 60;
 

@@ -114,7 +114,7 @@ export class Turn {
     const kept = heard.evidence && this.keep(heard.evidence, now);
     const steps = stepsOf(this.worthAsking(heard, now), { text, confidence }, guarded, kept);
     this.own.asks(heard, steps, { text, confidence }, context);
-    const before = this.lastDone;
+    const [before, openBefore] = [this.lastDone, this.open];
     const begins = steps.length > 1 && steps.every(({ command }) => command.intent === "begin");
     this.together = begins ? this.with.log.nextId(now) : undefined;
     const refused = eachStep(
@@ -124,7 +124,7 @@ export class Turn {
       () => steps.length > 1 && this.open !== undefined,
     );
     this.together = undefined;
-    if (heard.reading === "ask" && this.open?.expects === "heard") this.doubted = heard.otherwise;
+    if (this.open !== openBefore && this.open) this.doubted = heard.otherwise;
     const nothing = this.lastDone === before && !this.open;
     const late = nothing && heard.otherwise && this.keep(heard.otherwise, now);
     const cmd = this.lastDone === before ? undefined : this.lastDone?.cmd;

@@ -209,3 +209,15 @@ describe("a dial's error", () => {
     expect(gauge(story)).toEqual({ kind: "dial", untestedSeason: 2027 });
   });
 });
+
+describe("a factor in the journal", () => {
+  it("is not held by a line with less than was tested, whatever it says", () => {
+    const story = new Story();
+    const batch = story.begins(0, "bread-and-butter-pickles");
+    const factor = { batch: batch.id, factor: "vinegar-5-percent" };
+    story.happened(5, { type: "confirmed", ...factor, held: true, value: 4 });
+    expect(batch.confirmed).toMatchObject([{ held: false, value: 4 }]);
+    story.happened(6, { type: "confirmed", ...factor, held: true, value: 5 });
+    expect(batch.confirmed).toMatchObject([{ held: true, value: 5 }]);
+  });
+});

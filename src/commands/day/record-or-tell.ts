@@ -5,11 +5,11 @@ import type { HandedIntent } from "../../kitchen/facts/handed-slots.ts";
 import { inShortSession } from "../../session/short-session.ts";
 import { hand } from "../../session/tell/tell-client.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
-import { type Found, type ReviewIo, withNotices } from "../record/review-io.ts";
+import { type KitchenRead, type ReviewIo, withNotices } from "../record/review-io.ts";
 
 /** What was answered, and what the log was found to lack. */
 export type Recorded =
-  | { ok: true; lines: string[]; found: Found }
+  | { ok: true; lines: string[]; found: KitchenRead }
   | { ok: false; result: CommandResult };
 
 /**
@@ -44,7 +44,7 @@ export async function recordOrTell(
 function outcome(
   name: string,
   reply: { refused: boolean; lines: string[] },
-  found: Found,
+  found: KitchenRead,
 ): Recorded {
   if (!reply.refused) return { ok: true, lines: reply.lines, found };
   const why = reply.lines.join(" ") || "that cannot be";

@@ -186,10 +186,10 @@ async function open(
   return wrote(options, io, command, words, found);
 }
 
-type Found = Extract<NamedJar | ReturnType<typeof batchNamed>, { ok: true }>;
+type NamedOnShelf = Extract<NamedJar | ReturnType<typeof batchNamed>, { ok: true }>;
 
 /** The batch and the jar of it that is meant, or any of its jars. */
-function meant(found: Found) {
+function meant(found: NamedOnShelf) {
   if ("batch" in found) {
     const { batch } = found;
     return { batch, which: { count: 1 }, of: `a jar of ${batchName(batch)}` };
@@ -227,7 +227,7 @@ async function wrote(
   io: ReviewIo,
   command: Command<"opened" | "spoiled" | "place">,
   words: string,
-  found: Found,
+  found: NamedOnShelf,
 ): Promise<CommandResult> {
   const chosen = "batch" in found ? { owner: found.batch.id } : refOf(found.found);
   const { recordOrTell } = await import("../day/record-or-tell.ts");

@@ -45,7 +45,7 @@ export function kitchenFor(
 }
 
 /** What a log was found to lack; and of a kitchen that was read, its units. */
-export type Found = Pick<ReadKitchen, "notices" | "incomplete"> & Partial<ReadKitchen>;
+export type KitchenRead = Pick<ReadKitchen, "notices" | "incomplete"> & Partial<ReadKitchen>;
 
 /**
  * Adds what was found damaged to a result, one line each, and the units of the kitchen; what is not
@@ -54,7 +54,7 @@ export type Found = Pick<ReadKitchen, "notices" | "incomplete"> & Partial<ReadKi
 export function withNotices(
   result: CommandResult,
   name: string,
-  { notices, incomplete, state }: Found,
+  { notices, incomplete, state }: KitchenRead,
 ): CommandResult {
   const lines = notices.map((notice) => `brinebell ${name}: ${notice}\n`).join("");
   // What was not found may be what is missing.
@@ -162,7 +162,7 @@ export function printed(stdout: string): CommandResult {
 /** What was answered to something that was written down, a line each, or all of it as JSON. */
 export function printedLines(
   name: string,
-  { lines, found }: { lines: readonly string[]; found: Found },
+  { lines, found }: { lines: readonly string[]; found: KitchenRead },
   options: Options,
 ): CommandResult {
   const json = isOn(options, "json");

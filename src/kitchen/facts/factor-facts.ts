@@ -4,12 +4,18 @@ import * as z from "zod/mini";
 import { brewNow, brewStages, mayBrew } from "../jars/brews.ts";
 import { liveLots, readyJars } from "../jars/lots.ts";
 import { runOfRole } from "../owners.ts";
+import { isRight } from "../questions/factor-questions.ts";
 import { quiet } from "../settle.ts";
 import { beginStage, isOver, newRun, reopen } from "../stage-run.ts";
 import type { Batch } from "../state.ts";
 import { fact, WOULD_STAND } from "./fact.ts";
-import { amount, batchId, count, flag, text, word } from "./fields.ts";
+import { batchId, count, flag, measured, text, word } from "./fields.ts";
 import { markLate } from "./mark-late.ts";
+
+function isWrong(batch: Batch, id: string, value: number | undefined): boolean {
+  const factor = batch.recipe.critical.find((one) => one.id === id);
+  return factor !== undefined && value !== undefined && isRight(batch, factor, value) === false;
+}
 
 export const FACTOR_FACTS = {
   confirmed: fact({
@@ -17,7 +23,7 @@ export const FACTOR_FACTS = {
       batch: batchId,
       factor: word,
       held: flag,
-      value: z.optional(amount),
+      value: z.optional(measured),
       /** The brew or the filling it was said of, where it was not the first. */
       round: z.optional(count),
       /** Denied of the jars alone that stood filled. */
@@ -26,9 +32,12 @@ export const FACTOR_FACTS = {
     follows: "stages",
     passing: true,
     undoWarns: ({ held }) => (held ? undefined : WOULD_STAND()),
-    evolve(state, { batch: id, factor, held, value, round = 0, standing, t }): false | "noted" {
+    evolve(state, fact): false | "noted" {
+      const { batch: id, factor, value, round = 0, standing, t } = fact;
       const batch = state.batches[id];
       if (!batch) return false;
+      // Whatever a line says, a value that is not what was tested does not hold.
+      const held = fact.held && !isWrong(batch, factor, value);
       if (standing) {
         for (const jar of readyJars(batch)) jar.denied = [...(jar.denied ?? []), { factor, at: t }];
         return "noted";

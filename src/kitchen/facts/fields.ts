@@ -37,6 +37,8 @@ export const fahrenheit = z.number().check(z.minimum(-100), z.maximum(1000));
 /** Of a probe, in whatever unit it has. */
 export const reading = z.number().check(z.minimum(-1000), z.maximum(10_000));
 export const score = z.number().check(z.minimum(1), z.maximum(5));
+/** What an answer measured: percent, inches. */
+export const measured = z.number().check(z.minimum(0), z.maximum(100));
 export const amount = z.number().check(z.minimum(0), z.maximum(1e6));
 const season = z.int().check(z.minimum(1970), z.maximum(2999));
 export const zone = z.string().check(z.refine(isZone));
@@ -183,7 +185,7 @@ export type PlannedItem = Infer<typeof plannedItem>;
 const minuteOfDay = z.number().check(z.minimum(0), z.maximum(1440));
 /** Hours of the night in which nothing may need hands, in minutes of the day. */
 export const quietHours = z.strictObject({ fromMinute: minuteOfDay, toMinute: minuteOfDay });
-export type QuietHours = Infer<typeof quietHours>;
+export type { QuietHours } from "../../reckon/quiet-hours.ts";
 
 export const disposition = z.enum([
   "carried-on",

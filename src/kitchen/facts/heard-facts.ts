@@ -1,7 +1,7 @@
 /** Facts about words that raised a doubt about jars at stake, and about how it was settled. */
 import * as z from "zod/mini";
 import { settleDoubts } from "../loads/settle-doubts.ts";
-import { processDoubts } from "../questions/heard-doubts.ts";
+import { openDoubts, processDoubts } from "../questions/heard-doubts.ts";
 import { fact, WOULD_STAND } from "./fact.ts";
 import { flag, ownerId, text, word } from "./fields.ts";
 
@@ -42,8 +42,10 @@ export const HEARD_FACTS = {
       if (!load) return batch !== undefined;
       // While jars are in, it is about the heat; after that, about what was quoted.
       const inside = load.unloadedAt === undefined;
-      const asked = load.heard.filter((one) => one.asked === true);
-      const meant = (inside ? processDoubts(load) : asked).filter((one) => {
+      const open = openDoubts(load);
+      const asked = open.filter((one) => one.asked === true);
+      const quoted = asked.length > 0 ? asked : open;
+      const meant = (inside ? processDoubts(load) : quoted).filter((one) => {
         return about === undefined || one.about === about;
       });
       settleDoubts(meant, t, held);

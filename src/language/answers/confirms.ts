@@ -92,10 +92,10 @@ function heldBy({ held, value }: Wording, match: Match): Omit<Confirm, "factor">
 type Candidates = { id: string; wordings: readonly Wording[] };
 
 /** `filling`: another clause tells of it; `open`: the factor whose question waits. */
-type Told = { filling?: boolean; open?: string | undefined };
+type ToldBeside = { filling?: boolean; open?: string | undefined };
 
 /** The factors with those of their wordings that could stand in these words. */
-function candidatesIn(run: Run, factors: readonly AskedFactor[], told: Told): Candidates[] {
+function candidatesIn(run: Run, factors: readonly AskedFactor[], told: ToldBeside): Candidates[] {
   return factors.flatMap((factor) => {
     const all = wordingsOf(factor).filter(({ phrase, only }) => {
       const stands = !only || (only === "beside" ? told.filling : told.open === factor.id);

@@ -121,7 +121,10 @@ export function unhedged<H extends Plain>(heard: H, said: Utterance, context: Co
   const commands = heard.commands.filter((_, at) => plain[at]);
   const doubted = heard.commands.filter((_, at) => !plain[at]);
   if (commands.length === 0) {
-    return { ...heard, reading: "ask", candidates: doubted, commands: [] };
+    // Asked back, a yes would take an answer of safety without what was said beside it.
+    const answers = context.question?.guards && doubted.every(({ intent }) => intent === "answer");
+    const reading = answers ? "unknown" : "ask";
+    return { ...heard, reading, candidates: answers ? [] : doubted, commands: [] };
   }
   const clauses = heard.clauses?.filter((_, at) => plain[at]);
   const dropped = heard.clauses?.filter((_, at) => !plain[at]) ?? [];

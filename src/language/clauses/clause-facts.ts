@@ -46,9 +46,9 @@ import { runTogether, wholeClauses } from "./whole-clauses.ts";
 export const MOST_CANDIDATES = 3;
 
 /** What a sentence says by its clauses, and those that were neither used nor idle talk. */
-export type Told = { facts: readonly ClauseFact[]; unused: readonly Utterance[] };
+export type ClausesRead = { facts: readonly ClauseFact[]; unused: readonly Utterance[] };
 
-const NOTHING_TOLD: Told = { facts: [], unused: [] };
+const NOTHING_TOLD: ClausesRead = { facts: [], unused: [] };
 
 /** The clauses of a sentence, sorted: facts, what is said beside them, and what fits nothing. */
 type Gathered = {
@@ -180,7 +180,7 @@ export class Hearing {
   }
 
   /** The clauses as several facts, where each is one, or says nothing. */
-  several(said: Utterance, whole: Guess): Told {
+  several(said: Utterance, whole: Guess): ClausesRead {
     const clauses = wholeClauses(said, this.context);
     let found: ClauseFact[] = [];
     const beside: { clause: Utterance; idle: boolean }[] = [];
@@ -246,7 +246,7 @@ export class Hearing {
     { found, beside, unclear, guessed }: Gathered,
     said: Utterance,
     whole: Guess,
-  ): Told {
+  ): ClausesRead {
     const all = merged(withPronouns(aboutTopics(found)));
     // "The lids are new, two old ones": only idle talk may stand beside a confirmation.
     const stray = beside.some(({ clause, idle }) => !idle || isGuess(clause.words));

@@ -175,8 +175,15 @@ const MEALS = wordSet("supper dinner lunch breakfast");
 /** "Rice vinegar", "the rice cooker": no dish. */
 const OURS = wordSet("vinegar cooker");
 
+/** Beside these a dish, a bath or a meal is only part of the story. */
+const AT_STAKE = wordSet(
+  "jar jars lid lids canner vinegar brine gauge needle lemon acid headspace petcock vent knob",
+  "burner flame weight rack tomatoes beans beets pickles bench chunk each",
+);
+
 /** Whether something on the stove is named that holds nothing at stake. */
 export function isOnTheStove(words: readonly string[]): boolean {
+  if (words.some((word) => AT_STAKE.has(word))) return false;
   return words.some((word, at) => {
     const before = words.slice(Math.max(0, at - 3), at);
     const meal = before.at(-1) === "for" && MEALS.has(word);
@@ -262,6 +269,12 @@ const TELLS_OF: Readonly<Record<Sign, Subject>> = {
   pressure: "pressure",
 };
 
+/** What it never did, and no more. */
+const STEADY = new RegExp(
+  "^(?!.*\\b(but|until|till|except|then|only)\\b)" +
+    ".*\\b(not|never) (budged|moved|wavered|dipped|flinched)\\b",
+);
+
 /** The doubt in a report that is taken back by its name, should that not be possible any more. */
 export function doubtTakenBack(command: Command, { text }: Utterance): Evidence | undefined {
   if (command.intent !== "undo" || command.slots.about === undefined) return undefined;
@@ -297,6 +310,7 @@ export function doubtIn(said: Utterance, taken: Taken, answered: boolean): Evide
   const words = said.words.map(({ word }) => word);
   const all = words.join(" ");
   if (isOnTheStove(words) && !IN_WITH_IT.test(all)) return undefined;
+  if (STEADY.test(all)) return undefined;
   const told = { text, ...whenOf(said) };
   const faint = FAINT.has(taken.frame) || said.asked || OTHER_DAY.test(all);
   const piece = PIECES.find(([, pattern]) => pattern.test(all));

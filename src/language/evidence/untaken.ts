@@ -4,6 +4,7 @@
  */
 import type { Evidence } from "../../kitchen/command.ts";
 import type { Context } from "../context.ts";
+import { beginsAsking } from "../guards.ts";
 import { isIntent, MEANINGS } from "../intents/all.ts";
 import type { Frame } from "../model/corpus.ts";
 import type { Likely } from "../model/linear-model.ts";
@@ -14,7 +15,10 @@ import { isElsewhere, isOfAnotherDay, isOnTheStove, whenOf } from "./doubts.ts";
 type Subject = Evidence["about"];
 
 /** What is said in these frames tells of nothing that happened here. */
-const NOT_TOLD: ReadonlySet<Frame> = new Set(["wished", "imagined", "elsewhere", "asked"]);
+const NOT_TOLD: ReadonlySet<Frame> = new Set(["wished", "imagined", "elsewhere"]);
+
+/** "They'll warm up in the bath, right?": told, and only then asked. */
+const TAGGED = /,\s*(right|okay|ok|yeah|yes|huh|eh|no|innit|is it|isn't it|won't they)\s*\?+\s*$/i;
 
 /** What is shorter, or likelier to be nothing for the kitchen, is let go. Found by trying. */
 const LEAST_SAID = 3;
@@ -64,7 +68,9 @@ export function untakenDoubt(
   { frame, intents }: { frame: Frame; intents: readonly Likely[] },
   context: Context,
 ): Evidence | undefined {
-  if (said.asked || NOT_TOLD.has(frame) || said.words.length < LEAST_SAID) return undefined;
+  const begins = beginsAsking(said.words.map(({ word }) => word));
+  const asks = begins || (said.asked && !TAGGED.test(said.text));
+  if (asks || NOT_TOLD.has(frame) || said.words.length < LEAST_SAID) return undefined;
   const inJars = isInJars(context);
   if (idleness({ intents }) >= (inJars ? IDLE : IDLE_AT_THE_TABLE)) return undefined;
   if (isOnTheStove(said.words.map(({ word }) => word))) return undefined;

@@ -62,7 +62,7 @@ function generalised(word: string): string {
 }
 
 /** The features of one sentence: the hashes of their names, folded to the places there are. */
-class Found {
+class FeaturePlaces {
   private readonly places: number[] = [];
 
   add(hash: number): void {
@@ -79,7 +79,7 @@ class Found {
 }
 
 /** The words and the runs of two and three of them. */
-function addRuns(said: readonly string[], found: Found): void {
+function addRuns(said: readonly string[], found: FeaturePlaces): void {
   for (const word of said) found.add(hashed(word, BEGIN.word));
   for (let at = -1; at < said.length; at++) {
     const pair = ` ${said[at + 1] ?? "$"}`;
@@ -93,7 +93,7 @@ function addRuns(said: readonly string[], found: Found): void {
 
 /** How something is meant shows in its words and their order: in ascending order, each once. */
 export function manner(words: readonly string[], asked: boolean): Int32Array {
-  const found = new Found();
+  const found = new FeaturePlaces();
   const said = words.map(generalised);
   addRuns(said, found);
   said.forEach((word, at) => {
@@ -106,7 +106,7 @@ export function manner(words: readonly string[], asked: boolean): Int32Array {
 }
 
 /** The beginning of a word, and all its pieces with their place at its edge. */
-function addPieces(word: string, found: Found): void {
+function addPieces(word: string, found: FeaturePlaces): void {
   if (word.length > STEM) found.add(hashed(word.slice(0, STEM), BEGIN.stem));
   const edged = `<${word}>`;
   for (let at = 0; at + SHORTEST_PIECE <= edged.length; at++) {
@@ -119,7 +119,7 @@ function addPieces(word: string, found: Found): void {
   }
 }
 
-function addConcepts(words: readonly string[], found: Found): void {
+function addConcepts(words: readonly string[], found: FeaturePlaces): void {
   const meant: string[] = [];
   for (const word of words) {
     const concepts = conceptsOf(word);
@@ -139,7 +139,7 @@ function addConcepts(words: readonly string[], found: Found): void {
  * @param words lower case, without punctuation, contractions taken apart
  */
 export function featuresOf(words: readonly string[], situation: Situation): Int32Array {
-  const found = new Found();
+  const found = new FeaturePlaces();
   const said = words.map(generalised);
   addRuns(said, found);
   for (const word of new Set(words)) addPieces(word, found);

@@ -38,7 +38,7 @@ const COUNTED = wordSet(
 const WRITERS: ReadonlySet<string> = new Set(WRITER_WORDS);
 
 /** `ranged`: one of those up to a number, which stand together in one place. */
-type Found = NamedJar & { from: number; next: number; ranged?: true };
+type JarSaid = NamedJar & { from: number; next: number; ranged?: true };
 
 /** Numbers of two digits that stand for jars; a sentence names few. */
 const FIRST_PLACE = 61;
@@ -78,8 +78,8 @@ class Names {
     this.marks = new Set(recordOf(context).flatMap(({ mark }) => mark?.toLowerCase() ?? []));
   }
 
-  all(): Found[] {
-    const found: Found[] = [];
+  all(): JarSaid[] {
+    const found: JarSaid[] = [];
     for (let at = 0; at < this.said.words.length; at += 1) {
       const last = found.at(-1);
       const one = this.at(at, last) ?? this.further(at, last);
@@ -96,16 +96,16 @@ class Names {
   }
 
   /** Whether a place follows a jar in a list, or the word for one. */
-  private isExpected(at: number, last: Found | undefined): boolean {
+  private isExpected(at: number, last: JarSaid | undefined): boolean {
     const before = this.word(at - 1);
     return JAR_WORDS.has(before) || (last !== undefined && this.follows(at, last));
   }
 
-  private follows(at: number, last: Found): boolean {
+  private follows(at: number, last: JarSaid): boolean {
     return at === last.next || (at === last.next + 1 && JOINS.has(this.word(last.next)));
   }
 
-  private at(at: number, last: Found | undefined): Found | undefined {
+  private at(at: number, last: JarSaid | undefined): JarSaid | undefined {
     const number = smallWholeAt(this.said.words, at + 1);
     if (!number || number.value < 1) return undefined;
     const { value, next } = number;
@@ -124,7 +124,7 @@ class Names {
   }
 
   /** "P one yes, two yes, three no": what stands between and behind are answers. */
-  private isCalled(at: number, last: Found): boolean {
+  private isCalled(at: number, last: JarSaid): boolean {
     const between = this.said.words.slice(last.next, at).map(({ word }) => word);
     if (between.length === 0 || !between.every((word) => CALLED.has(word))) return false;
     const behind = this.said.words.slice(at + 1).find(({ word }) => !THINKING.has(word));
@@ -132,7 +132,7 @@ class Names {
   }
 
   /** "P three and five": a number after a jar is another of that mark. */
-  private further(at: number, last: Found | undefined): Found | undefined {
+  private further(at: number, last: JarSaid | undefined): JarSaid | undefined {
     if (!last || !(this.follows(at, last) || this.isCalled(at, last))) return undefined;
     const number = smallWholeAt(this.said.words, at);
     if (!number || number.value < 1 || number.value > 99) return undefined;
@@ -146,13 +146,13 @@ class Names {
   }
 
   /** "D one through four": the jars up to the second number. */
-  private range({ next, number, said, from }: Found): Found[] {
+  private range({ next, number, said, from }: JarSaid): JarSaid[] {
     const letters = /^[a-z]+/i.exec(said)?.[0] ?? "";
     const last = smallWholeAt(this.said.words, next + 1);
     if (!/^(through|thru|to)$/.test(this.word(next)) || !last || last.value > 99) return [];
     const mark = this.markOf(letters.toLowerCase(), from, undefined);
     if (mark === undefined || COUNTED.has(this.word(last.next))) return [];
-    return Array.from({ length: Math.max(0, last.value - number) }, (_, index): Found => {
+    return Array.from({ length: Math.max(0, last.value - number) }, (_, index): JarSaid => {
       const each = number + index + 1;
       const refs = marked(mark, each, this.context);
       const place = { from: last.next, next: last.next, ranged: true as const };
@@ -167,7 +167,7 @@ class Names {
     return bound ? end - 2 : end;
   }
 
-  private markOf(word: string, at: number, last: Found | undefined): string | undefined {
+  private markOf(word: string, at: number, last: JarSaid | undefined): string | undefined {
     const start = this.said.words[at]?.start ?? 0;
     // "A 3" is a mark, "a 3" an article and a number.
     if (/^[ai]$/.test(word) && !/[AI]/.test(this.text.charAt(start))) return undefined;
@@ -198,7 +198,7 @@ class Names {
   }
 
   /** The text with the jars as plain numbers. */
-  written(found: readonly Found[]): JarsNamed {
+  written(found: readonly JarSaid[]): JarsNamed {
     const { words } = this.said;
     const jars = new Map<number, NamedJar>();
     let text = "";
