@@ -100,3 +100,8 @@ export type OpenQuestion = {
   /** A bare number is in metric units. */
   metric?: true;
 };
+
+/** Whether an answer is waited for before anything else; a question of set-up can wait. */
+export function isWaitedFor({ question }: Pick<Context, "question">): boolean {
+  return question !== undefined && question.mayWait !== true;
+}

@@ -341,6 +341,14 @@ describe("lots that were weighed wrong, before their jars are filled", () => {
   });
 });
 
+describe("lots that are begun while a question of set-up waits", () => {
+  it("are begun, each of them", () => {
+    const question = { kind: "holds", key: "set-up", mayWait: true } as const;
+    const text = "start dilly beans, five pounds of the Provider and two of Jade";
+    expect(meant(text, { ...idle, question })).toEqual([begun("Provider", 5), begun("Jade", 2)]);
+  });
+});
+
 describe("lots as a voice is written down, without capitals", () => {
   it("begin, each with its weight", () => {
     const text =

@@ -6,7 +6,7 @@
 import { type Command, commandOf, type SlotsOf } from "../../kitchen/command.ts";
 import { isNoFood } from "../../recipe/foods/foods.ts";
 import { wordsOf as foodWords, mentionsIn } from "../../recipe/foods/name-foods.ts";
-import type { Context, NamedBatch } from "../context.ts";
+import { type Context, isWaitedFor, type NamedBatch } from "../context.ts";
 import { phraseBook } from "../grammar/phrase-book.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { lotsIn, type ReadLot } from "../values/day-wish.ts";
@@ -142,7 +142,7 @@ function likeLast(slots: BeginSlots, last: NamedBatch | undefined): BeginSlots {
 /** The beginnings in a sentence that begins several things, or one more; empty for any other. */
 export function furtherBegins(said: Utterance, context: Context): Command[] {
   const more = said.asked ? undefined : asked(said.text);
-  if (!more || context.question || REPORTS.test(more.rest)) return [];
+  if (!more || isWaitedFor(context) || REPORTS.test(more.rest)) return [];
   const { rest, weightLb } = each(more.rest);
   const last = context.running.at(-1);
   const plain = phraseBook().plain;

@@ -5,7 +5,7 @@
 import { type Command, commandOf } from "../../kitchen/command.ts";
 import { wordsOf as foodWords, mentionsIn } from "../../recipe/foods/name-foods.ts";
 import { BESIDE } from "../beside-words.ts";
-import type { Context } from "../context.ts";
+import { type Context, isWaitedFor } from "../context.ts";
 import { clausesIn } from "../evidence/split.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { TELLING } from "../guards.ts";
@@ -216,7 +216,7 @@ function paired(names: readonly Named[], weights: readonly Weighed[], said: Utte
  * Without a recipe in it, the one begun last is meant.
  */
 export function pairedLots(said: Utterance, context: Context): Command[] {
-  if (said.asked || said.cut || context.question) return [];
+  if (said.asked || said.cut || isWaitedFor(context)) return [];
   if (said.words.some(({ word }) => NOT_BEGUN.has(word))) return [];
   if (/^(is|are|do|does)$/.test(said.words[0]?.word ?? "")) return [];
   const written = namesIn(said);
@@ -273,7 +273,7 @@ function nameAlone(piece: Utterance, recipe: string, context: Context): string |
 
 /** "Pickled beets. National, Chioggia, Golden": a recipe and its lots, which nobody weighed yet. */
 export function listedLots(said: Utterance, context: Context): Command[] {
-  if (said.asked || said.cut || context.question || context.running.length > 0) return [];
+  if (said.asked || said.cut || isWaitedFor(context) || context.running.length > 0) return [];
   const pieces = clausesIn(said);
   const [first, last] = [pieces[0], pieces.at(-1)];
   if (!first || !last || pieces.length < 3) return [];
