@@ -70,6 +70,16 @@ describe("what is told once the jars are put away", () => {
     expect(codes(batch)).toContain("unheard");
   });
 
+  it.each(["it was so", "true", "yes that's true", "that's what I did"])(
+    "stands where it is said to be so: %s",
+    async (answer) => {
+      const script = "0:00 [cook until cool]\n+1:00 I pulled the jars too soon\n+0:01 ";
+      const { batch } = await told(`${script}${answer}\n+13:00 all sealed`);
+      expect(batch.heard).toMatchObject([{ answered: expect.stringMatching(/^(?!well)/) }]);
+      expect(batch.verdict).not.toBe("as-tested");
+    },
+  );
+
   it("is about the last that were put away, and no others", async () => {
     const script = `0:00 [cook until done]
 +3d 0:00 start the bread and butter pickles

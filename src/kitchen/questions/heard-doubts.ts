@@ -250,5 +250,8 @@ const WAS_SO: Either = {
     "everything was all right",
     "it was all right",
   ],
-  wrong: ["it was so", "that was so", "that is so", "it is so", "was so"],
+  wrong: [
+    ...["it was so", "that was so", "that is so", "it is so", "was so", "true", "it is true"],
+    ...["that is true", "that is right", "that is what i did", "it is what i did", "so it was"],
+  ],
 };
