@@ -19,6 +19,11 @@ describe("somebody hurt", () => {
     ]);
   });
 
+  it.each(["we smoked the fish first", "it's smoked, smoked it yesterday", "the fire is too low"])(
+    "is not meant by a small fire, nor by smoked food: %s",
+    (text) => expect(meant(text)).not.toContain("emergency"),
+  );
+
   it.each(["could you hand me that towel", "who took my good knife"])(
     "is not asked after where no word says of what: %s",
     (text) => expect(hear(text, context).reading).toBe("unknown"),

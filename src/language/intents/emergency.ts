@@ -1,5 +1,12 @@
 import { EMERGENCY_PATTERNS, topicIn } from "../values/topic-patterns.ts";
+import { textOf } from "../words.ts";
 import type { MeaningOf } from "./meaning.ts";
+
+/** A fire that is too small, and food that was smoked, put nobody in danger. */
+const OF_A_BURNER = new RegExp(
+  "\\b(fire|flames?) (is|was|are|got|looks?) (\\w+ )?(small|low|weak|tiny|down|out)\\b|" +
+    "\\bsmoked\\b(?!.*\\b(out|up|us|me|kitchen)\\b)",
+);
 
 /** Somebody is hurt, ill or in danger: it goes before everything else. */
 export const emergency: MeaningOf<"emergency"> = {
@@ -11,6 +18,8 @@ export const emergency: MeaningOf<"emergency"> = {
   example: "I burned my hand",
   finish: (raw, _context, _plain, said) => {
     const what = raw.what ?? topicIn(said.words, EMERGENCY_PATTERNS);
+    const ofStove = what === undefined || what === "fire" || what === "smoke";
+    if (ofStove && OF_A_BURNER.test(textOf(said.words))) return undefined;
     return { slots: what === undefined ? {} : { what } };
   },
   wordings: [
