@@ -72,4 +72,18 @@ describe("kitchens that chance once broke", () => {
       expect(kitchen.livedMs, `write ${write}`).toBe((5 * 3600 + 1) * 1000);
     }
   });
+
+  it("an answer that no ruler shows is in the log all the same, and holds nothing", async () => {
+    const carrots = "carrots --altitude 6200ft --from 2027-11-06T22:10:00 --jar quart";
+    const lines = [
+      "+0:00:33 done",
+      "+0:09:00 the carrots is boiling",
+      "+0:06:29 6 quarts filled",
+      "+1d 3:19:34 what now",
+      "+0:00:03 new",
+      "+0:03:43 it was at nine thirty",
+    ];
+    const args = `${carrots} --method pressure --pack hot --gauge weighted --for 15lb`.split(" ");
+    expect(await verdicts(args, lines)).not.toContain("pressure: as-tested");
+  });
 });

@@ -37,8 +37,6 @@ export const fahrenheit = z.number().check(z.minimum(-100), z.maximum(1000));
 /** Of a probe, in whatever unit it has. */
 export const reading = z.number().check(z.minimum(-1000), z.maximum(10_000));
 export const score = z.number().check(z.minimum(1), z.maximum(5));
-/** What an answer measured: percent, inches. */
-export const measured = z.number().check(z.minimum(0), z.maximum(100));
 export const amount = z.number().check(z.minimum(0), z.maximum(1e6));
 const season = z.int().check(z.minimum(1970), z.maximum(2999));
 export const zone = z.string().check(z.refine(isZone));
