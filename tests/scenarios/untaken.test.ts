@@ -44,6 +44,15 @@ describe("what nobody understood while jars are in the canner", () => {
     expect(left.batch.heard).toMatchObject([{ text: words }]);
   });
 
+  it.each(["no", "what now"])(
+    "is kept where its act was asked about, and then: %s",
+    async (then) => {
+      const words = "I pulled them out just now, ten minutes felt like plenty";
+      const { batch } = await told(`${BOIL}+0:05 ${words}\n+0:01 ${then}`);
+      expect(batch.heard).toMatchObject([{ text: words }]);
+    },
+  );
+
   it("is kept where the weight went on too soon, though that is what was waited for", async () => {
     const script =
       "0:00 [cook until process]\n+0:00 15 pounds\n+0:04 I put the weight on straight away";
