@@ -106,6 +106,19 @@ function byPart(state: State, parts: readonly OfLoad[], jars: readonly number[])
   });
 }
 
+/** Refuses jars that are in none of these parts of loads, or that failed already. */
+function missingOrFailed(
+  parts: ReturnType<typeof byPart>,
+  jars: readonly number[],
+  where: string,
+): Decision | undefined {
+  const own = parts.flatMap((part) => part.own);
+  const missing = jars.find((jar) => !own.some(({ number }) => number === jar));
+  if (missing !== undefined) return refused(`Jar ${missing} was not in ${where}.`);
+  const failed = own.find(({ seal, guessed }) => seal === "failed" && !guessed);
+  return failed && refused(`Jar ${failed.number} is down as failed already.`);
+}
+
 /** Jars of a lot that are named, in whichever loads they were; no failed one is among them. */
 function sealedByNumber(
   state: State,
@@ -115,11 +128,8 @@ function sealedByNumber(
   t: number,
 ): Decision {
   const parts = byPart(state, ready, jars);
-  const own = parts.flatMap((part) => part.own);
-  const missing = jars.find((jar) => !own.some(({ number }) => number === jar));
-  if (missing !== undefined) return refused(`Jar ${missing} was not in that load.`);
-  const failed = own.find(({ seal, guessed }) => seal === "failed" && !guessed);
-  if (failed) return refused(`Jar ${failed.number} is down as failed already.`);
+  const odd = missingOrFailed(parts, jars, "that load");
+  if (odd) return odd;
   const facts = parts.flatMap(({ one: { load, part }, own: all }): DatedFact[] => {
     const open = all.filter(({ seal, guessed }) => seal !== "sealed" || guessed);
     const numbers = open.map(({ number }) => number);
@@ -159,7 +169,7 @@ function unique(facts: DatedFact[]): DatedFact[] {
 }
 
 export function decideSealFailed(deciding: Deciding<"seal-failed">): Decision {
-  const { state, now, wish } = deciding;
+  const { state, wish } = deciding;
   const { slots } = wish.command;
   const fresh = openSeals(deciding);
   const all = fresh.length > 0 ? fresh : sealedBefore(deciding);
@@ -193,40 +203,37 @@ export function decideSealFailed(deciding: Deciding<"seal-failed">): Decision {
     const kept = onShelf(of);
     if (count > kept) return refused(`Only ${kept} of ${lotName(of)} should be left.`);
   }
-  const facts: DatedFact[] = [
-    { type: "seal-failed", load: load.id, batch: part.lot, count, jars, t: now },
-  ];
-  if (!stillCooling(load, now)) facts.unshift(...endCooling(load, now));
+  return done(...failedFacts(deciding, one, count, jars));
+}
+
+/** Jars of a part of a load that did not seal, and its others where they did. */
+function failedFacts(
+  { state, now: t, wish }: Deciding<"seal-failed">,
+  { load, part }: OfLoad,
+  count: number,
+  jars: number[],
+): DatedFact[] {
+  const at = { load: load.id, batch: part.lot, t };
+  const cooling = stillCooling(load, t);
   const rest = tally(state, load, part).unaccounted - count;
-  if (slots.othersSealed && rest > 0 && !stillCooling(load, now)) {
-    facts.push({ type: "sealed", load: load.id, batch: part.lot, count: rest, t: now });
-  }
-  return done(...facts);
+  const others = wish.command.slots.othersSealed && rest > 0 && !cooling;
+  return [
+    ...(cooling ? [] : endCooling(load, t)),
+    { type: "seal-failed", ...at, count, jars },
+    ...(others ? [{ type: "sealed" as const, ...at, count: rest }] : []),
+  ];
 }
 
 /** Jars of one lot that were in several loads and did not seal. */
 function failedInSeveral(
-  { state, now: t, wish }: Deciding<"seal-failed">,
+  deciding: Deciding<"seal-failed">,
   holding: ReturnType<typeof byPart>,
 ): Decision {
-  const { jars = [], othersSealed } = wish.command.slots;
-  const own = holding.flatMap((part) => part.own);
-  const missing = jars.find((jar) => !own.some(({ number }) => number === jar));
-  if (missing !== undefined) return refused(`Jar ${missing} was not in those loads.`);
-  const twice = own.find(({ seal, guessed }) => seal === "failed" && !guessed);
-  if (twice) return refused(`Jar ${twice.number} is down as failed already.`);
-  const facts = holding.flatMap(({ one: { load, part }, own: failed }): DatedFact[] => {
-    const numbers = failed.map(({ number }) => number);
-    const at = { load: load.id, batch: part.lot, t };
-    const cooling = stillCooling(load, t);
-    const rest = tally(state, load, part).unaccounted - numbers.length;
-    return [
-      ...(cooling ? [] : endCooling(load, t)),
-      { type: "seal-failed", ...at, count: numbers.length, jars: numbers },
-      ...(othersSealed && rest > 0 && !cooling
-        ? [{ type: "sealed" as const, ...at, count: rest }]
-        : []),
-    ];
+  const odd = missingOrFailed(holding, deciding.wish.command.slots.jars ?? [], "those loads");
+  if (odd) return odd;
+  const facts = holding.flatMap(({ one, own }) => {
+    const numbers = own.map(({ number }) => number);
+    return failedFacts(deciding, one, numbers.length, numbers);
   });
   return done(...facts);
 }

@@ -148,18 +148,6 @@ const ROUGHLY = new RegExp(
     "eyeball\\w*|by eye|finger|thumb)\\b",
 );
 
-/** What may stand before and behind a measure of a kind, and leave it exact. */
-const MEASURED: Partial<Record<OpenQuestion["kind"], { of: string; unit: string }>> = {
-  percent: {
-    of: "vinegar|label|bottle|jug|strength|acidity|sticker",
-    unit: "percent|per cent",
-  },
-  inches: {
-    of: "headspace|head space|gap|room|jars",
-    unit: "inch|inches|cm|mm|centimeters?|millimeters?",
-  },
-  minutes: { of: "guide|book|time|my guide|my book|our guide", unit: "minutes?" },
-};
 const BEFORE =
   "(?:(?:um|uh|er|oh|well|so|okay|yes|yeah|now|right|exactly|just|only|actually) )*" +
   "(?:(?:(?:the |my |our |its )?(?:OF)|it|that|this|there|they|these|i|we) )?" +
@@ -173,6 +161,21 @@ const BEHIND =
   "(?: says| (?:says |reads )?the (?:label|bottle|jug))?" +
   "(?: it says(?: (?:here|there))?(?: on (?:the|my) (?:label|bottle|jug))?)?$";
 
+/** What may stand before and behind a measure of a kind, and leave it exact. */
+function measuredAs(of: string, unit: string) {
+  const before = new RegExp(`^${BEFORE.replace("OF", of)}$`);
+  return { before, behind: new RegExp(`^${BEHIND.replace("UNIT", unit)}`) };
+}
+
+const MEASURED: Partial<Record<OpenQuestion["kind"], ReturnType<typeof measuredAs>>> = {
+  percent: measuredAs("vinegar|label|bottle|jug|strength|acidity|sticker", "percent|per cent"),
+  inches: measuredAs(
+    "headspace|head space|gap|room|jars",
+    "inch|inches|cm|mm|centimeters?|millimeters?",
+  ),
+  minutes: measuredAs("guide|book|time|my guide|my book|our guide", "minutes?"),
+};
+
 /** A measure and nothing else: "five percent", "half an inch"; a rough one is a guess. */
 function measure(said: Utterance, { kind, metric }: OpenQuestion): Command | undefined {
   const { words, guessed } = withoutGuesses(said.words);
@@ -182,15 +185,13 @@ function measure(said: Utterance, { kind, metric }: OpenQuestion): Command | und
   const rough = guessed || ROUGHLY.test(all);
   const part = kind === "inches" ? partOfInch(all) : undefined;
   if (part !== undefined) return rough ? UNKNOWN_TO_US : answer(part, 1);
-  const before = new RegExp(`^${BEFORE.replace("OF", form.of)}$`);
-  const behind = new RegExp(`^${BEHIND.replace("UNIT", form.unit)}`);
   const exactly = (list: typeof words) => textOf(list.filter(({ word }) => !ROUGHLY.test(word)));
   for (let from = 0; from < words.length; from += 1) {
     const head = exactly(words.slice(0, from));
-    if (!before.test(head === "" ? "" : `${head} `)) continue;
+    if (!form.before.test(head === "" ? "" : `${head} `)) continue;
     const whole = numbersAt(words, from).find(({ next }) => {
       const tail = exactly(words.slice(next));
-      return behind.test(tail === "" ? "" : ` ${tail}`);
+      return form.behind.test(tail === "" ? "" : ` ${tail}`);
     });
     if (whole) {
       const inches = kind === "inches" ? inInches(whole.value, all, metric) : whole.value;

@@ -118,7 +118,7 @@ export function merged(facts: readonly ClauseFact[]): ClauseFact[] {
 }
 
 export function isLossInside({ command }: ClauseFact): boolean {
-  return /^(boil-lost|pressure-lost|water-low)$/.test(command.intent);
+  return MEANINGS[command.intent].tellsOf?.goes === true;
 }
 
 /** Losses stand, and so does what nobody can take back; a "no, not yet" drops everything else. */

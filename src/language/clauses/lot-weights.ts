@@ -30,6 +30,7 @@ const UNTOLD = new RegExp(
   "\\b(if|would|could|might|may|maybe|wish|think|guess|yesterday|tomorrow|last|jars?|pints?|" +
     "quarts?|filled|minutes?|hours?|degrees|percent|load|canner|sealed|what|how|when|why|who)\\b",
 );
+/** What a kitchen weighs of one lot; more is a count of something else. */
 const HEAVIEST_LB = 60;
 
 type Weight = { lb: number; unit: boolean };

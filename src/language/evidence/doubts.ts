@@ -244,12 +244,12 @@ const ARRIVES = /\b(now|finally|at last|reached|hit|(come|came|got) (up )?to|the
 const NEVER_GONE = /\b(still|never stopped|all along|whole time|kept|keeps)\b/;
 
 /** The doubt in a report that the heat is back. */
-function returnIn({ intent }: Command, { words, text }: Utterance): Evidence | undefined {
+function returnIn({ intent }: Command, text: string): Evidence | undefined {
   const { tellsOf } = MEANINGS[intent];
-  const about = tellsOf?.comes && tellsOf.about;
-  const all = textOf(words);
-  if (!about || NEVER_GONE.test(all)) return undefined;
-  const told = { about, text, intent, returned: true } as const;
+  if (!tellsOf?.comes) return undefined;
+  const all = textOf(utteranceOf(text).words);
+  if (NEVER_GONE.test(all)) return undefined;
+  const told = { about: tellsOf.about, text, intent, returned: true } as const;
   if (BACK.test(all)) return { strength: "suspicion", ...told };
   const read = intent === "pressure" || intent === "temperature";
   return !read && ARRIVES.test(all) ? { strength: "trace", ...told } : undefined;
@@ -257,7 +257,7 @@ function returnIn({ intent }: Command, { words, text }: Utterance): Evidence | u
 
 /** A command with the doubt that it raises, in the words of its sentence. */
 export function withEvidence(command: Command, text: string): Command {
-  const evidence = command.evidence ?? returnIn(command, utteranceOf(text));
+  const evidence = command.evidence ?? returnIn(command, text);
   return evidence ? { ...command, evidence: { ...evidence, text } } : command;
 }
 

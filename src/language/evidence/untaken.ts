@@ -68,12 +68,12 @@ export function untakenDoubt(
   { frame, intents }: { frame: Frame; intents: readonly Likely[] },
   context: Context,
 ): Evidence | undefined {
-  const begins = beginsAsking(said.words.map(({ word }) => word));
-  const asks = begins || (said.asked && !TAGGED.test(said.text));
+  const words = said.words.map(({ word }) => word);
+  const asks = beginsAsking(words) || (said.asked && !TAGGED.test(said.text));
   if (asks || NOT_TOLD.has(frame) || said.words.length < LEAST_SAID) return undefined;
   const inJars = isInJars(context);
   if (idleness({ intents }) >= (inJars ? IDLE : IDLE_AT_THE_TABLE)) return undefined;
-  if (isOnTheStove(said.words.map(({ word }) => word))) return undefined;
+  if (isOnTheStove(words)) return undefined;
   const [best] = intents;
   // An order or a question that was not understood tells of nothing either.
   const meaning = best && isIntent(best.name) ? MEANINGS[best.name] : undefined;
