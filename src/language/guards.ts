@@ -28,10 +28,13 @@ const BEFORE_ASKING = wordSet(
   "so and okay well now hey um uh er oh but then right hmm wait hi hello",
 );
 
-/** True where the first meaningful word is one that questions begin with. */
+/** True where the words begin as a question does; "wasn't ever off" is none. */
 export function beginsAsking(words: readonly string[]): boolean {
-  const first = words.find((word) => !BEFORE_ASKING.has(word)) ?? "";
-  return ASKING.has(first);
+  const from = words.findIndex((word) => !BEFORE_ASKING.has(word));
+  const [first = "", ...rest] = words.slice(Math.max(from, 0));
+  const subject = rest[0] === "not" ? rest[1] : rest[0];
+  const states = MAY_STATE.has(first) || rest[0] === "not" || first === "had";
+  return ASKING.has(first) && (!states || SUBJECTS.has(subject ?? ""));
 }
 
 /** What somebody else says is not a report of one's own. */

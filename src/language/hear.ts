@@ -16,7 +16,8 @@ import { begunLots, lotsRead } from "./clauses/lots-read.ts";
 import { besideText } from "./clauses/whole-clauses.ts";
 import type { Context } from "./context.ts";
 import { isAsked } from "./evidence/asked-about.ts";
-import { doubtIn, doubtTakenBack, isElsewhere, lossIn, withEvidence } from "./evidence/doubts.ts";
+import { doubtIn, doubtTakenBack, lossIn, withEvidence } from "./evidence/doubts.ts";
+import { isElsewhere } from "./evidence/elsewhere.ts";
 import { orSpoiled, signIn } from "./evidence/gone-off.ts";
 import { isInJars, untakenDoubt } from "./evidence/untaken.ts";
 import { isStopped } from "./frames.ts";
@@ -168,7 +169,7 @@ function heardIn(words: string, context: Context, models: Models): Read {
     const told = answered && !said.asked ? doubtIn(said, { frame, intents }, false) : undefined;
     const kept = told?.past === true && !OF_HEAT.has(told.about) && told.foods === undefined;
     if (kept) return { ...heard, otherwise: weakened(told) };
-    const untaken = untakenDoubt(said, { frame, intents }, context);
+    const untaken = untakenDoubt(said, hearing.guess(said), context);
     const raises = commands.some(({ intent }) => MEANINGS[intent].cost === "raising");
     if ((heard.whole && !raises) || own || !untaken) return heard;
     return { ...heard, [isNothing ? "evidence" : "otherwise"]: untaken };
@@ -185,11 +186,10 @@ function heardIn(words: string, context: Context, models: Models): Read {
 
 const OF_HEAT: ReadonlySet<Evidence["about"]> = new Set(["boil", "water", "pressure"]);
 
-/** More than a word that may have to do with how the jars were filled: "it boils" is said often. */
-function isLikely({ strength, foods, about }: Evidence): boolean {
-  return (
-    foods !== undefined || (strength !== "trace" && (about === "pressure" || !OF_HEAT.has(about)))
-  );
+/** More than a word that may have to do with the jars: "it boils" is said often. */
+function isLikely({ strength, foods, about, intent }: Evidence): boolean {
+  const ofHeat = OF_HEAT.has(about) && about !== "pressure" && intent !== undefined;
+  return foods !== undefined || (strength !== "trace" && !ofHeat);
 }
 
 /** A question that has its answer interrupts nothing. */

@@ -5,7 +5,7 @@
  */
 import type { Command, Intent, SlotsOf } from "../kitchen/command.ts";
 import type { Context } from "./context.ts";
-import { isOnTheStove } from "./evidence/doubts.ts";
+import { isOnTheStove } from "./evidence/elsewhere.ts";
 import { clausesIn } from "./evidence/split.ts";
 import { wordSet } from "./grammar/word-set.ts";
 import { MEANINGS } from "./intents/all.ts";

@@ -33,8 +33,11 @@ function heardFacts(loads: readonly (Load | Batch)[], evidence: Evidence, t: num
 
 /** Words that ask for nothing known: kept where they raise a doubt about jars at stake. */
 export function decideUnknown({ state, now, wish, library }: Deciding<"unknown">): Decision {
-  const { evidence } = wish.command;
-  if (!evidence) return { kind: "tell" };
+  const { evidence: told } = wish.command;
+  if (!told) return { kind: "tell" };
+  // Where nothing is under pressure, the dial is the stove's.
+  const ofStove = told.about === "gauge" && atStake(state, told, now).length === 0;
+  const evidence: Evidence = ofStove ? { ...told, about: "boil" } : told;
   const ofFood: Evidence = { ...evidence, about: "food" };
   const mixed = atStake(state, ofFood, now).filter((load) => {
     return changes(state.batches[load.batch], evidence, library);

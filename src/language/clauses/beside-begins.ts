@@ -10,7 +10,7 @@ import { isPlainWord } from "../../recipe/foods/said-food.ts";
 import type { Library } from "../../recipe/library.ts";
 import type { Recipe } from "../../recipe/recipe.ts";
 import type { Context } from "../context.ts";
-import { isElsewhere } from "../evidence/doubts.ts";
+import { isElsewhere } from "../evidence/elsewhere.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { RECIPE_NAMES } from "../values/recipe-names.ts";
 import { type Utterance, utteranceOf, wordAt } from "../words.ts";

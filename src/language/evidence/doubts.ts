@@ -11,6 +11,7 @@ import { isIntent, MEANINGS } from "../intents/all.ts";
 import type { Frame } from "../model/corpus.ts";
 import type { Likely } from "../model/linear-model.ts";
 import { textOf, type Utterance, utteranceOf } from "../words.ts";
+import { isOnTheStove } from "./elsewhere.ts";
 import { foodsIn, isAdded, putIn } from "./put-in.ts";
 
 type Subject = Evidence["about"];
@@ -23,15 +24,15 @@ function lossBy(intent: Intent): Subject | undefined {
 
 /** Beginnings of words about a subject; the first subject with one of them is taken. */
 const STEMS: readonly (readonly [Subject, readonly string[]])[] = [
-  ["acid", stems("vinegar lemon lime citric acid percent grain")],
+  ["acid", stems("vinegar lemon lime citric acid percent grain sour powder sachet packet")],
   ["pressure", stems("pressur needle weight rock jiggl hiss pound psi steam")],
   ["gauge", stems("gauge dial")],
   [
     "boil",
     stems(
       "boil simmer bubbl roll flame burner fire gas heat hob stove spit sputter flicker power",
-      "breaker fuse electric propane pilot knob fizz murmur shiver trembl shimmer sulk lukewarm",
-      "tepid cook",
+      "breaker fuse electric induction propane pilot knob fizz murmur shiver trembl shimmer sulk",
+      "lukewarm tepid cook",
       "quiet calm low nudg",
     ),
   ],
@@ -99,6 +100,8 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ],
   ["boil", /\bcut( \w+){0,2} short\b|\bonly (had|got|went|ran)( \w+){0,2} minutes\b/],
   ["boil", /\b(before|short of)( \w+){0,2} time\b/],
+  // Cold water takes the boil away.
+  ["boil", /\b(cold|tap)( \w+)? water\b|\b(from|under) the (cold )?(tap|faucet)\b/],
   ["water", /\b(lids?|jars?|tops)( \w+){0,3} (uncovered|showing|exposed|out of the water)\b/],
   ["water", /\bwater( \w+){0,3} (low|below|boiled away|gone)\b/],
   ["lids", /\b(used|old|last year|reused)( \w+){0,2} lids?\b/],
@@ -108,7 +111,10 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["jars", /\b(overfull|overfilled|headspace)\b/],
   ["jars", /\b(brim|rim|too full|little full|no room)\b/],
   ["jars", /\b(cooled|cold|cool|lukewarm)( \w+){0,3} (before|when|by the time)\b/],
-  ["jars", /\b(gone|stone|went|got) cold\b|\blukewarm\b|\bcold pot\b|\bnot( \w+){0,3} hot\b/],
+  [
+    "jars",
+    /\b(gone|stone|went|got) cold\b|\b(lukewarm|tepid)\b|\bcold pot\b|\bnot( \w+){0,3} hot\b/,
+  ],
   [
     "jars",
     /\b(stood|sat|sitting|waiting|waited|standing)( \w+){0,5} (hours?|afternoon|breakfast)\b/,
@@ -152,50 +158,10 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
 /** In the jars after all, whatever else is cooked of it. */
 const IN_WITH_IT = new RegExp(
   "\\b(in|into|with) (it|this|there|these|those|them|the jars?)\\b|\\bin with\\b|^with\\b|" +
-    "\\b(half|most|part) of (it|this)\\b|\\b(mostly|instead|use up|using up)\\b",
+    "\\b(half|most|part) of (it|this)\\b|\\b(mostly|instead|swapped|replaced|use up|using up)\\b",
 );
 
 const OF_FILLING: ReadonlySet<Subject> = new Set(["lids", "acid", "jars", "gauge"]);
-
-/** Things on the stove that hold nothing at stake. */
-const ELSEWHERE = wordSet(
-  "kettle coffee tea pasta soup eggs toast bacon rice bath shower dinner supper lunch breakfast",
-  "laundry dishwasher roast cake cookies",
-);
-/** Who and what is outside the kitchen, or has nothing to do with jars. */
-const OUTSIDE = wordSet(
-  "kids children dog dogs cat cats yard porch radio television mail mailman school washer dryer",
-  "homework movie dishes washing plumber lawn",
-);
-
-/** Behind these it is what something is like, or where it stood, and not what is told of. */
-const COMPARES = wordSet("like than for was were as since before after until till");
-
-const MEALS = wordSet("supper dinner lunch breakfast");
-/** "Rice vinegar", "the rice cooker": no dish. */
-const OURS = wordSet("vinegar cooker");
-
-/** Beside these a dish, a bath or a meal is only part of the story. */
-const AT_STAKE = wordSet(
-  "jar jars lid lids canner vinegar brine gauge needle lemon acid headspace petcock vent knob",
-  "burner flame weight rack tomatoes beans beets pickles bench chunk each",
-);
-
-/** Whether something on the stove is named that holds nothing at stake. */
-export function isOnTheStove(words: readonly string[]): boolean {
-  if (words.some((word) => AT_STAKE.has(word))) return false;
-  return words.some((word, at) => {
-    const before = words.slice(Math.max(0, at - 3), at);
-    const meal = before.at(-1) === "for" && MEALS.has(word);
-    const other = before.some((one) => COMPARES.has(one)) || OURS.has(words[at + 1] ?? "");
-    return ELSEWHERE.has(word) && (meal || !other);
-  });
-}
-
-/** Whether the words speak of something that no jar at stake has to do with. */
-export function isElsewhere({ words }: Utterance): boolean {
-  return isOnTheStove(words.map(({ word }) => word)) || words.some(({ word }) => OUTSIDE.has(word));
-}
 
 /** What is over, or was true on another day. */
 const OVER = wordSet(

@@ -41,8 +41,9 @@ const MEASURED = "sugar|salt|honey|pectin|juice";
 const AMOUNT = new RegExp(
   "\\b(?:doubled|halved|tripled|skimped on|heavy on|easy on|twice|double) (?:up )?(?:on )?" +
     "(?:the|as much|as many) (\\w+)\\b|" +
-    "\\b(?:extra|twice as much|twice as many|half as much|half as many) (?:of the )?(\\w+)\\b|" +
-    "\\b(?:put|added|used|threw|chucked|tossed)(?: \\w+){0,6} more (\\w+)\\b|" +
+    "\\b(?:extra|twice as much|twice as many|half as much|half as many) (?:of the )?" +
+    "(?!jars?\\b)(\\w+)\\b|" +
+    "\\b(?:put|added|used|threw|chucked|tossed)(?: \\w+){0,6} more (?!jars?\\b)(\\w+)\\b|" +
     "\\b(?:swapped|replaced|substituted)(?: \\w+){1,4} (?:for|with) the (\\w+)\\b|" +
     `\\b(?:half|cut|less|skipped|left out) (?:back on |of )?(?:the )?(${MEASURED})\\b`,
 );

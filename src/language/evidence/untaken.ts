@@ -8,14 +8,17 @@ import { beginsAsking } from "../guards.ts";
 import { isIntent, MEANINGS } from "../intents/all.ts";
 import type { Frame } from "../model/corpus.ts";
 import type { Likely } from "../model/linear-model.ts";
-import { idleness } from "../weighing.ts";
+import type { Guess } from "../model/shipped.ts";
+import { frameOf, idleness } from "../weighing.ts";
 import type { Utterance } from "../words.ts";
-import { isElsewhere, isOfAnotherDay, isOnTheStove, whenOf } from "./doubts.ts";
+import { isOfAnotherDay, whenOf } from "./doubts.ts";
+import { isElsewhere, isOnTheStove } from "./elsewhere.ts";
 
 type Subject = Evidence["about"];
 
-/** What is said in these frames tells of nothing that happened here. */
-const NOT_TOLD: ReadonlySet<Frame> = new Set(["wished", "imagined", "elsewhere"]);
+/** In these frames nothing is told that happened here, where the model is this sure of them. */
+const NOT_TOLD: readonly Frame[] = ["wished", "imagined", "elsewhere"];
+const SURELY = 0.4;
 
 /** "They'll warm up in the bath, right?": told, and only then asked. */
 const TAGGED = /,\s*(right|okay|ok|yeah|yes|huh|eh|no|innit|is it|isn't it|won't they)\s*\?+\s*$/i;
@@ -25,6 +28,8 @@ const LEAST_SAID = 3;
 const IDLE = 0.6;
 /** Work at the table takes hours, and people talk. */
 const IDLE_AT_THE_TABLE = 0.15;
+/** Below this, children and the washing are only part of the story. */
+const HARDLY_IDLE = 0.1;
 /** How likely a meaning has to be to say what is doubted. */
 const LIKELY = 0.25;
 const LIKELY_AT_THE_TABLE = 0.5;
@@ -62,25 +67,35 @@ function subjectNow(context: Context): Subject | undefined {
   return (context.loads ?? []).length > 0 && isInJars(context) ? "jars" : undefined;
 }
 
+/** "He has put it back": what somebody else did is no order. */
+function isOfSomebody(words: readonly string[]): boolean {
+  return words.slice(0, 2).some((word) => OTHERS.has(word));
+}
+const OTHERS: ReadonlySet<string> = new Set(["he", "she", "they", "somebody", "someone"]);
+
 /** The doubt in a statement that nothing came of; undefined where it is idle talk or a question. */
 export function untakenDoubt(
   said: Utterance,
-  { frame, intents }: { frame: Frame; intents: readonly Likely[] },
+  guess: Guess,
   context: Context,
 ): Evidence | undefined {
+  const { intents, frames } = guess;
   const words = said.words.map(({ word }) => word);
   const asks = beginsAsking(words) || (said.asked && !TAGGED.test(said.text));
-  if (asks || NOT_TOLD.has(frame) || said.words.length < LEAST_SAID) return undefined;
+  if (asks || said.words.length < LEAST_SAID) return undefined;
+  if (NOT_TOLD.reduce((sum, one) => sum + frames[one], 0) >= SURELY) return undefined;
   const inJars = isInJars(context);
-  if (idleness({ intents }) >= (inJars ? IDLE : IDLE_AT_THE_TABLE)) return undefined;
+  const idle = idleness(guess);
+  if (idle >= (inJars ? IDLE : IDLE_AT_THE_TABLE)) return undefined;
   if (isOnTheStove(words)) return undefined;
   const [best] = intents;
   // An order or a question that was not understood tells of nothing either.
   const meaning = best && isIntent(best.name) ? MEANINGS[best.name] : undefined;
   const told = !meaning || meaning.report || meaning.tellsOf;
-  if (frame === "ordered" && !told) return undefined;
+  const done = isOfSomebody(words) || whenOf(said).past === true;
+  if (frameOf(guess) === "ordered" && !told && !done) return undefined;
   const subject = likelySubject(intents, inJars ? LIKELY : LIKELY_AT_THE_TABLE);
-  if (!subject && isElsewhere(said)) return undefined;
+  if (!subject && idle >= HARDLY_IDLE && isElsewhere(said)) return undefined;
   const about = subject ?? subjectNow(context);
   const over = !isHeated(context) && !isOfAnotherDay(said);
   const when = over ? ({ past: true } as const) : whenOf(said);
