@@ -18,6 +18,13 @@ describe("what nobody understood while jars are in the canner", () => {
     "looks more like a hot bath than a boil",
     "somebody set the pot to warm",
     "three of them are lying on their side half out of the water",
+    "hubby went and shoved the pan half off the ring to do his eggs",
+    "he's put it back, going like the clappers again",
+    "wasn't ever off, bar that bit with the eggs",
+    "the wee one has been at the dials again",
+    "it had settled to nothing much when I came in from the washing line",
+    "topped it up from the tap",
+    "water stopped moving when I put the extra jars in",
   ])("is kept, and quoted at the end: %s", async (words) => {
     const { batch, asked } = await told(`${BOIL}+0:05 ${words}\n+0:11 what now`);
     expect(batch.heard).toMatchObject([{ text: words }]);
@@ -30,6 +37,8 @@ describe("what nobody understood while jars are in the canner", () => {
     "it smells wonderful in here",
     "could you hand me the tongs",
     "the potatoes for supper are simmering",
+    "I fried some bacon for lunch earlier",
+    "did you hear the kids in the yard",
   ])("is let go where it is talk: %s", async (words) => {
     const { batch } = await told(`${BOIL}+0:05 ${words}\n${REST}`);
     expect(batch).toMatchObject({ verdict: "as-tested", heard: [] });

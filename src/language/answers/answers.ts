@@ -157,9 +157,9 @@ const BEFORE =
 const BEHIND =
   "(?: (?:UNIT))?(?: (?:exactly|strength|acidity|acid|vinegar|stuff|headspace))?" +
   "(?: (?:on|by|in|from) (?:the |my |our |every |each |all |all the |all of the )?" +
-  "(?:label|bottle|jug|guide|book|jars?|rim))?" +
+  "(?:label|bottle|jug|guide|book|jars?|rim|front|back|side|it))?" +
   "(?: says| (?:says |reads )?the (?:label|bottle|jug))?" +
-  "(?: it says(?: (?:here|there))?(?: on (?:the|my) (?:label|bottle|jug))?)?$";
+  "(?: it says(?: (?:here|there))?(?: on (?:it|the (?:front|back|side)|(?:the|my) (?:label|bottle|jug)))?)?$";
 
 /** What may stand before and behind a measure of a kind, and leave it exact. */
 function measuredAs(of: string, unit: string) {
