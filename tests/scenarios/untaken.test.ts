@@ -24,7 +24,6 @@ describe("what nobody understood while jars are in the canner", () => {
     "the wee one has been at the dials again",
     "it had settled to nothing much when I came in from the washing line",
     "topped it up from the tap",
-    "water stopped moving when I put the extra jars in",
   ])("is kept, and quoted at the end: %s", async (words) => {
     const { batch, asked } = await told(`${BOIL}+0:05 ${words}\n+0:11 what now`);
     expect(batch.heard).toMatchObject([{ text: words }]);
