@@ -159,7 +159,8 @@ const BEHIND =
   "(?: (?:on|by|in|from) (?:the |my |our |every |each |all |all the |all of the )?" +
   "(?:label|bottle|jug|guide|book|jars?|rim|front|back|side|it))?" +
   "(?: says| (?:says |reads )?the (?:label|bottle|jug))?" +
-  "(?: it says(?: (?:here|there))?(?: on (?:it|the (?:front|back|side)|(?:the|my) (?:label|bottle|jug)))?)?$";
+  "(?: it says(?: (?:here|there))?" +
+  "(?: on (?:it|(?:the|my) (?:front|back|side|label|bottle|jug)))?)?$";
 
 /** What may stand before and behind a measure of a kind, and leave it exact. */
 function measuredAs(of: string, unit: string) {

@@ -7,7 +7,8 @@ import { isSeasoningFood } from "../../recipe/rules/produce-weight.ts";
 
 /** Beside a food: that it is what is being put up, or part of it. */
 const MIXED = new RegExp(
-  "\\b(half(?! (off|on|way|an|past|full|out))|third|quarter|mostly|instead|really|not|threw|tossed|using|use up|used up|" +
+  "\\b(half(?! (off|on|way|past|full|out))|third|quarter|mostly|instead|really|not|threw|" +
+    "tossed|using|use up|used up|" +
     "went in|rid of)\\b|^with\\b|\\bin (it|this|there|these|with|each jar|every jar)\\b|" +
     "\\bpart of (it|this)\\b|" +
     "\\b(made|makes|gave|gives|turned|thickened|stretched|sweetened|swapped|replaced)\\b",
