@@ -289,7 +289,8 @@ const OTHERWISE: Readonly<Record<string, RegExp>> = {
 
 /** Kinds of stages asked for by name: what is particular to one belongs in its own file. */
 function kindFaults(list: Source[]): string[] {
-  const kind = new RegExp(`(?<!Stage\\[)"(${STAGE_KINDS.join("|")})"`, "g");
+  const named = STAGE_KINDS.join("|");
+  const kind = new RegExp(`(?<!Stage\\[)"(${named})"|/\\^\\(?(${named})(?:\\||\\)?\\$/)`, "g");
   return list
     .filter(({ file }) => file.startsWith("src/") && !file.startsWith("src/kitchen/stages/"))
     .filter(({ file }) => file !== "src/recipe/choices.ts")
@@ -406,8 +407,11 @@ describe("the rules of the house", () => {
     const full = Array.from({ length: 26 }, (_, at) => `src/speech/${at}.ts`);
     expect(fullFaults(full)).toEqual(["src/speech:1: 26 files, more than 25"]);
     expect(fullFaults(full.slice(1))).toEqual([]);
-    const asks = ['if (run.spec.kind === "cool") return;', 'const rest = "rest";'];
-    expect(kindFaults([{ ...made, lines: asks }])).toHaveLength(2);
+    const asks = [
+      ...['if (run.spec.kind === "cool") return;', 'const rest = "rest";'],
+      "const OUT = /^(cool|seal-check)$/;",
+    ];
+    expect(kindFaults([{ ...made, lines: asks }])).toHaveLength(3);
     const file = "src/reckon/trade-numbers.ts";
     const numbers = [
       "/** Published: a guide. */",

@@ -1,12 +1,15 @@
 import type { Ref } from "../kitchen/command.ts";
 import type { OwnWords } from "../kitchen/own-words.ts";
+import { rulesOf } from "../kitchen/stages/kinds.ts";
+import type { StageRules } from "../kitchen/stages/rules.ts";
 import type { Library } from "../recipe/library.ts";
+import type { StageKind } from "../recipe/recipe.ts";
 
 /** A stage, with the names it goes by. */
 export type NamedStage = {
   id: string;
   title: string;
-  kind: string;
+  kind: StageKind;
   pot?: string;
   /** In a pot on the stove. */
   onStove?: boolean;
@@ -104,4 +107,17 @@ export type OpenQuestion = {
 /** Whether an answer is waited for before anything else; a question of set-up can wait. */
 export function isWaitedFor({ question }: Pick<Context, "question">): boolean {
   return question !== undefined && question.mayWait !== true;
+}
+
+/** The stages under way of batches or loads. */
+export function underWay(owners: readonly { stages?: readonly NamedStage[] }[]): NamedStage[] {
+  return owners.flatMap(({ stages = [] }) => stages.filter(({ state }) => state === "running"));
+}
+
+/** Whether a stage whose kind is so is under way in one of these batches or loads. */
+export function runs(
+  owners: readonly { stages?: readonly NamedStage[] }[],
+  isSo: (rules: StageRules) => boolean,
+): boolean {
+  return underWay(owners).some((stage) => isSo(rulesOf(stage)));
 }

@@ -2,7 +2,7 @@
  * What somebody corrects in the same breath: "two jars, well three actually", "quarts, no wait,
  * pints", "the beans, I mean the beets". The first of the two goes, what was said of it stays.
  */
-import type { Context } from "./context.ts";
+import { type Context, runs } from "./context.ts";
 import { phraseBook } from "./grammar/phrase-book.ts";
 import { wordSet } from "./grammar/word-set.ts";
 import { slotReader } from "./values/slots.ts";
@@ -66,7 +66,6 @@ const GRAVE = new RegExp(
     "quit|drop|fell)",
   "i",
 );
-const UNDER_PRESSURE = /^(heat|vent|process|depressurize)$/;
 const OFF_A_GAUGE = /^(at|to|reads?|says?|shows?|hits?|holding|reading|showing)$/;
 /** Kinds that need no such words to be known for what is meant. */
 const ALONE: ReadonlySet<string> = new Set(["length", "weight", "ordinal", "tally", "size"]);
@@ -84,10 +83,7 @@ class Thoughts {
   ) {
     this.read = slotReader(said, context, spokenNames(context), phraseBook().plain);
     const { running, loads = [] } = context;
-    const stages = running.flatMap((one) => one.stages ?? []);
-    this.gauged =
-      loads.length > 0 ||
-      stages.some(({ kind, state }) => state === "running" && UNDER_PRESSURE.test(kind));
+    this.gauged = loads.length > 0 || runs(running, ({ food }) => food === "pot");
   }
 
   private word(at: number): string {

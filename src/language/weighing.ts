@@ -3,7 +3,8 @@
  * asked about or left.
  */
 import type { Command, Intent } from "../kitchen/command.ts";
-import type { Context } from "./context.ts";
+import { rulesOf } from "../kitchen/stages/kinds.ts";
+import { type Context, underWay } from "./context.ts";
 import { MEANINGS } from "./intents/all.ts";
 import type { Cost } from "./intents/meaning.ts";
 import type { Frame } from "./model/corpus.ts";
@@ -37,9 +38,7 @@ const FRAME_AGAINST = 0.95;
 
 /** What runs and what is asked, as the model was told of its sentences. */
 export function situationOf({ running, loads = [], question }: Context): Situation {
-  const stages = [...running.flatMap((one) => one.stages ?? []), ...loads.flatMap((l) => l.stages)]
-    .filter(({ state }) => state === "running")
-    .map(({ kind }) => kind);
+  const stages = underWay([...running, ...loads]).map(({ kind }) => kind);
   const key = question?.key ?? question?.kind;
   return { stages: [...new Set(stages)].sort(), ...(key ? { question: key } : {}) };
 }
@@ -64,15 +63,14 @@ export function frameOf({ frames }: Guess): Frame {
   return list.reduce((best, one) => (one[1] > best[1] ? one : best))[0];
 }
 
-/** Work at the table: what is said too soon to be done is taken back, and nothing is cleared. */
-const AT_THE_TABLE = /^(hands-on|rest)$/;
-
-/** Whether nothing but work at the table is on: jars go in and out of a canner by a plain word. */
+/**
+ * Whether nothing but work at the table is on: what is said too soon to be done is taken back, and
+ * nothing is cleared. Jars go in and out of a canner by a plain word.
+ */
 export function isAtTheTable({ running, loads = [] }: Pick<Context, "running" | "loads">): boolean {
-  const isOn = ({ state }: { state?: string }) => state === "running";
-  const stages = running.flatMap((one) => one.stages ?? []).filter(isOn);
-  const table = stages.length > 0 && stages.every(({ kind }) => AT_THE_TABLE.test(kind));
-  return table && !loads.some((load) => load.stages.some(isOn));
+  const stages = underWay(running);
+  const table = stages.length > 0 && stages.every((stage) => rulesOf(stage).food === "table");
+  return table && underWay(loads).length === 0;
 }
 
 /** What a mistake costs in this moment. */

@@ -85,7 +85,7 @@ describe("the kinds of stages", () => {
     }
   });
 
-  it("say which only words end, which are watched, and what leaving a window means", () => {
+  it("say which only words end, which are watched, where the food is, and what leaving a window means", () => {
     const having = (test: (rules: StageRules) => boolean) =>
       Object.values(KINDS).flatMap((rules) => (test(rules) ? [rules.kind] : []));
     expect(having(({ guarded }) => guarded).sort()).toEqual(["process", "seal-check"]);
@@ -96,6 +96,10 @@ describe("the kinds of stages", () => {
       "process",
       "seal-check",
     ]);
+    const where = (food: StageRules["food"]) => having((rules) => rules.food === food).sort();
+    expect(where("table")).toEqual(["hands-on", "rest"]);
+    expect(where("pot")).toEqual(["heat"]);
+    expect(where("away")).toEqual(["dry", "store"]);
     const shorts = Object.values(KINDS).flatMap(({ kind, window }) => {
       return window ? [`${kind}: ${window.short}, ${window.long}`] : [];
     });

@@ -194,7 +194,9 @@ describe("a loss in words that nobody listed", () => {
       {
         id: "L1",
         canner: "canner",
-        stages: [{ id: "process", title: "process", kind: "process", state: "running" as const }],
+        stages: [
+          { id: "process", title: "process", kind: "process" as const, state: "running" as const },
+        ],
       },
     ],
   };

@@ -19,7 +19,12 @@ function kitchen(varieties: readonly string[], inHand: "trim" | "fill" | "proces
   const order = ["trim", "brine", "fill"];
   const at = inHand === "process" ? order.length : order.indexOf(inHand);
   const stages = order.map((id, place) => {
-    const kind = { trim: "hands-on", brine: "heat" }[id] ?? "fill";
+    const kind =
+      id === "trim"
+        ? ("hands-on" as const)
+        : id === "brine"
+          ? ("heat" as const)
+          : ("fill" as const);
     if (place < at) return { id, title: id, kind };
     return {
       id,
@@ -38,7 +43,7 @@ function kitchen(varieties: readonly string[], inHand: "trim" | "fill" | "proces
   );
   const inside = inHand === "process";
   const state = inside ? ("running" as const) : ("waiting" as const);
-  const process = { id: "process", title: "process", kind: "process", state };
+  const process = { id: "process", title: "process", kind: "process", state } as const;
   const loads = [{ id: "L1", canner: "big pot", stages: [process], ...(inside ? { inside } : {}) }];
   return kitchenContext({ recipes, library, running, loads, factors: CRITICAL_FACTORS });
 }

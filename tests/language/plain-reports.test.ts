@@ -9,7 +9,7 @@ import { questionFrom } from "../../src/commands/open/understand.ts";
 import type { Command, Intent } from "../../src/kitchen/command.ts";
 import { hear } from "../../src/language/hear.ts";
 import { MEANINGS } from "../../src/language/intents/all.ts";
-import { kitchenContext } from "./kitchen-context.ts";
+import { kitchenContext, underWayOf } from "./kitchen-context.ts";
 
 const rows = (file: string) =>
   readFileSync(new URL(file, import.meta.url), "utf8")
@@ -28,15 +28,15 @@ function commandsIn(text: string, stage: string, key = ""): readonly Command[] {
 
 function heardIn(text: string, stage: string, key = "") {
   const question = questionFrom(key === "" ? undefined : key);
-  const running = { id: stage, title: stage, kind: stage, state: "running" } as const;
   const table = stage === "hands-on";
-  const loads = stage === "" || table ? [] : [{ id: "L1", canner: "canner", stages: [running] }];
+  const loads =
+    stage === "" || table ? [] : [{ id: "L1", canner: "canner", stages: [underWayOf(stage)] }];
   return hear(
     text,
     kitchenContext({
       running: [
         { id: "b-1", recipe: "dilled-green-beans", variety: "Provider" },
-        { id: "b-2", recipe: "pickled-beets", ...(table ? { stages: [running] } : {}) },
+        { id: "b-2", recipe: "pickled-beets", ...(table ? { stages: [underWayOf(stage)] } : {}) },
       ],
       timers: [{ id: "t-1", label: "rice" }],
       loads,

@@ -3,11 +3,11 @@ import { describe, expect, it } from "vitest";
 import { localIso, MINUTE_MS } from "../../src/kitchen/time.ts";
 import { hear } from "../../src/language/hear.ts";
 import { CRITICAL_FACTORS } from "../../src/recipe/critical-factors.ts";
-import { kitchenContext, ZONE } from "./kitchen-context.ts";
+import { kitchenContext, underWayOf, ZONE } from "./kitchen-context.ts";
 
 /** A kitchen at two o'clock in which this stage of a load runs. */
 function during(kind: string, inside = true) {
-  const stages = [{ id: kind, title: kind, kind, state: "running" as const }];
+  const stages = [underWayOf(kind)];
   return kitchenContext({
     factors: CRITICAL_FACTORS,
     running: [{ id: "b-1", recipe: "dilled-green-beans", variety: "Provider" }],

@@ -21,6 +21,7 @@ export const cool: StageRules = {
     uses: [],
   },
   shelf: "rest",
+  food: "jars",
   clock: "at-begin",
   ends: "window",
   watched: false,

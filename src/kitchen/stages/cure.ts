@@ -19,6 +19,7 @@ export const cure: StageRules = {
     uses: [],
   },
   shelf: "rest",
+  food: "jars",
   clock: "at-begin",
   ends: "date",
   watched: false,

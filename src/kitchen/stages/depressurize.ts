@@ -20,6 +20,7 @@ export const depressurize: StageRules = {
     uses: [],
   },
   shelf: "heat",
+  food: "jars",
   clock: "at-sign",
   ends: "wait-after-sign",
   watched: false,

@@ -19,6 +19,7 @@ export const dry: StageRules = {
     uses: [],
   },
   shelf: "rest",
+  food: "away",
   clock: "at-begin",
   ends: "window",
   watched: false,

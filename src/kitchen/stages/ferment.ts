@@ -19,6 +19,7 @@ export const ferment: StageRules = {
     uses: [],
   },
   shelf: "rest",
+  food: "jars",
   clock: "at-begin",
   ends: "window",
   watched: false,

@@ -20,6 +20,7 @@ export const fill: StageRules = {
     uses: [],
   },
   shelf: "hands",
+  food: "jars",
   clock: "none",
   ends: "count",
   watched: false,

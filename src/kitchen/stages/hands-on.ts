@@ -19,6 +19,7 @@ export const handsOn: StageRules = {
     uses: [],
   },
   shelf: "hands",
+  food: "table",
   clock: "none",
   ends: "word",
   watched: false,

@@ -19,6 +19,7 @@ export const heat: StageRules = {
     uses: ["burner"],
   },
   shelf: "heat",
+  food: "pot",
   clock: "at-sign",
   ends: "sign",
   watched: false,

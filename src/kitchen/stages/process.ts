@@ -40,6 +40,7 @@ export const process: StageRules = {
     uses: [],
   },
   shelf: "heat",
+  food: "jars",
   clock: "at-sign",
   ends: "kept-time",
   watched: true,

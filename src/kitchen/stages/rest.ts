@@ -19,6 +19,7 @@ export const rest: StageRules = {
     uses: [],
   },
   shelf: "rest",
+  food: "table",
   clock: "at-begin",
   ends: "window",
   watched: false,

@@ -13,6 +13,8 @@ export type StageRules = KindInRecipe & {
   kind: StageKind;
   /** Where its work waits on the screen. */
   shelf: "hands" | "heat" | "rest";
+  /** Where the food is: on the table, in a pot, in jars, or spread out or put away. */
+  food: "table" | "pot" | "jars" | "away";
   /** What starts its clock: its beginning, or a sign someone reports. */
   clock: "none" | "at-begin" | "at-sign";
   /**

@@ -20,6 +20,7 @@ export const sealCheck: StageRules = {
     uses: [],
   },
   shelf: "hands",
+  food: "jars",
   clock: "none",
   ends: "count",
   watched: false,

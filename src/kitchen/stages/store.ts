@@ -23,6 +23,7 @@ export const store: StageRules = {
     uses: [],
   },
   shelf: "rest",
+  food: "away",
   clock: "at-begin",
   ends: "date",
   watched: false,

@@ -20,6 +20,7 @@ export const vent: StageRules = {
     uses: [],
   },
   shelf: "heat",
+  food: "jars",
   clock: "at-sign",
   ends: "kept-time",
   watched: true,

@@ -3,7 +3,7 @@
  * all but B two, which gives when I press it".
  */
 import { commandOf } from "../../kitchen/command.ts";
-import type { Context, NamedBatch } from "../context.ts";
+import { type Context, type NamedBatch, runs } from "../context.ts";
 import { refFor } from "../values/finish-slots.ts";
 import { lotOfRef } from "../values/jar-names.ts";
 import { runningLotAt } from "../values/running-lots.ts";
@@ -195,9 +195,7 @@ class Calls {
 
 /** Whether jars are out of a canner and wait for their lids to be pressed. */
 function isOut({ loads = [], question }: Context): boolean {
-  const cooled = ({ kind, state }: { kind: string; state?: string }) =>
-    state === "running" && /^(cool|seal-check)$/.test(kind);
-  return question?.kind === "jars" || loads.some(({ stages }) => stages.some(cooled));
+  return question?.kind === "jars" || runs(loads, ({ ofCanner }) => ofCanner === "after");
 }
 
 /** The commands of calls: what failed comes first, so that what held is the rest. */

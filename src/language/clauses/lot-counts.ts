@@ -4,8 +4,7 @@
  */
 import { type Command, commandOf, type SpokenJarSize } from "../../kitchen/command.ts";
 import { hasRole } from "../../kitchen/stages/kinds.ts";
-import { STAGE_KINDS } from "../../recipe/choices.ts";
-import type { Context, NamedBatch, NamedStage } from "../context.ts";
+import type { Context, NamedBatch } from "../context.ts";
 import { clausesIn } from "../evidence/split.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { beginsAsking } from "../guards.ts";
@@ -175,20 +174,15 @@ function mayCount({ items }: Piece): boolean {
   return items.length === 2 && isCount(items[0]) !== isCount(items[1]);
 }
 
-function isOfRole({ kind }: NamedStage, role: "filling" | "treatment"): boolean {
-  const known = STAGE_KINDS.find((one) => one === kind);
-  return known !== undefined && hasRole({ kind: known }, role);
-}
-
 /** Whether jars of a recipe are being filled, by its stages or by what the words say. */
 export function isFilling({ recipe }: NamedBatch, said: Utterance, context: Context): boolean {
   const { running, loads = [] } = context;
   const stages = running.filter((one) => one.recipe === recipe).flatMap((one) => one.stages ?? []);
-  const fills = stages.filter((stage) => isOfRole(stage, "filling"));
+  const fills = stages.filter((stage) => hasRole(stage, "filling"));
   if (stages.length === 0 || fills.some(({ state }) => state === "running")) return true;
   // What was counted last may have ended the filling, and more may come before the jars go in.
   const ahead = loads.some((load) =>
-    load.stages.some((stage) => isOfRole(stage, "treatment") && stage.state === "waiting"),
+    load.stages.some((stage) => hasRole(stage, "treatment") && stage.state === "waiting"),
   );
   if (ahead && fills.some(({ state }) => state === undefined)) return true;
   return said.words.some(({ word }) => FILLING_WORDS.has(word));

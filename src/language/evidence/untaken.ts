@@ -3,7 +3,7 @@
  * about jars at stake: silence about a sentence would say that all was well.
  */
 import type { Evidence } from "../../kitchen/command.ts";
-import type { Context } from "../context.ts";
+import { type Context, runs } from "../context.ts";
 import { beginsAsking } from "../guards.ts";
 import { isIntent, MEANINGS } from "../intents/all.ts";
 import type { Frame } from "../model/corpus.ts";
@@ -34,10 +34,6 @@ const HARDLY_IDLE = 0.1;
 const LIKELY = 0.25;
 const LIKELY_AT_THE_TABLE = 0.5;
 
-/** Stages in which what is told is most likely about the heat. */
-const HEATED = /^(vent|process|depressurize)$/;
-const IN_JARS = /^(fill|vent|process|depressurize|cool|seal-check|ferment|cure)$/;
-
 function likelySubject(intents: readonly Likely[], least: number): Subject | undefined {
   const likely = intents.filter(({ probability }) => probability >= least);
   return likely.flatMap(({ name }) =>
@@ -45,20 +41,17 @@ function likelySubject(intents: readonly Likely[], least: number): Subject | und
   )[0];
 }
 
-/** Whether a stage of one of these kinds runs. */
-function runs({ loads = [], running }: Context, kinds: RegExp): boolean {
-  const stages = [...loads, ...running].flatMap((owner) => owner.stages ?? []);
-  return stages.some(({ kind, state }) => state === "running" && kinds.test(kind));
-}
-
 /** Whether food is in jars, or was put into them lately. */
 export function isInJars(context: Context): boolean {
-  return isHeated(context) || runs(context, IN_JARS) || context.running.length === 0;
+  const { loads = [], running } = context;
+  const inJars = runs([...loads, ...running], ({ food }) => food === "jars");
+  return isHeated(context) || inJars || running.length === 0;
 }
 
 /** Whether jars are in a canner that may be hot. */
-export function isHeated(context: Context): boolean {
-  return runs(context, HEATED) || context.loads?.some((load) => load.inside) === true;
+export function isHeated({ loads = [], running }: Context): boolean {
+  const inside = runs([...loads, ...running], ({ ofCanner }) => ofCanner === "inside");
+  return inside || loads.some((load) => load.inside);
 }
 
 /** Nothing is said of it: it may be about the heat, or about how the jars were filled. */

@@ -1,3 +1,4 @@
+import { runs } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import type { MeaningOf } from "./meaning.ts";
 
@@ -6,9 +7,6 @@ const OF_A_GAUGE = wordSet(
   "at on to up reads read says shows showing holding holds pressure psi kpa gauge dial needle " +
     "steady canner sitting sits stands climbed reached hit rising",
 );
-
-/** Stages of a load in which a gauge is read. */
-const IN_CANNER = /^(heat|vent|process|depressurize|cool)$/;
 
 /** What the gauge reads. */
 export const pressure: MeaningOf<"pressure"> = {
@@ -21,8 +19,8 @@ export const pressure: MeaningOf<"pressure"> = {
   example: "eleven pounds on the gauge",
   finish: (raw, { pressureUnit = "psi", loads }, _plain, said) => {
     const plainly = said.words.some(({ word }) => OF_A_GAUGE.has(word));
-    const empty = loads?.every(({ stages, inside }) => {
-      return !inside && !stages.some((one) => one.state === "running" && IN_CANNER.test(one.kind));
+    const empty = loads?.every((load) => {
+      return !load.inside && !runs([load], ({ shelf }) => shelf !== "hands");
     });
     // "Five pounds" is no pressure where nothing is in a canner.
     if (!plainly && empty) return undefined;

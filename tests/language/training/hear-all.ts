@@ -14,7 +14,7 @@ import { understand } from "../../../src/language/understand.ts";
 import { loadLibrary } from "../../../src/session/reading/load-library.ts";
 import { CHATTER } from "../chatter.ts";
 import { COMMANDS } from "../commands.ts";
-import { kitchenContext } from "../kitchen-context.ts";
+import { kitchenContext, underWayOf } from "../kitchen-context.ts";
 import { SAMPLE } from "../sample.ts";
 import { allSentences } from "./corpus-files.ts";
 
@@ -27,7 +27,7 @@ const recipes = [...library.recipes.values()];
 function contextOf({ situation }: Sentence, at: number): Context {
   const { stages, question: key } = situation;
   const question = questionFrom(key);
-  const named = stages.map((kind) => ({ id: kind, title: kind, kind, state: "running" as const }));
+  const named = stages.map(underWayOf);
   return kitchenContext({
     recipes: at % 3 === 0 ? [] : recipes,
     ...(at % 3 === 0 ? {} : { library }),

@@ -9,7 +9,7 @@ import { hear } from "../../../src/language/hear.ts";
 import { learned, MEANINGS } from "../../../src/language/intents/all.ts";
 import type { Sentence } from "../../../src/language/model/corpus.ts";
 import type { Models } from "../../../src/language/model/linear-model.ts";
-import { kitchenContext } from "../kitchen-context.ts";
+import { kitchenContext, underWayOf } from "../kitchen-context.ts";
 
 export const KINDS = [
   "exact",
@@ -23,9 +23,7 @@ export const KINDS = [
 export type Kind = (typeof KINDS)[number];
 
 function contextOf({ situation }: Sentence): Context {
-  const stages = situation.stages.map((kind) => {
-    return { id: kind, title: kind, kind, state: "running" as const };
-  });
+  const stages = situation.stages.map(underWayOf);
   return kitchenContext({
     running: [
       { id: "b-1", recipe: "dilled-green-beans", variety: "Provider" },
