@@ -85,7 +85,7 @@ describe("the kinds of stages", () => {
     }
   });
 
-  it("say which only words end, which are watched, where the food is, and what leaving a window means", () => {
+  it("say which only words end, which are watched, and where the food is", () => {
     const having = (test: (rules: StageRules) => boolean) =>
       Object.values(KINDS).flatMap((rules) => (test(rules) ? [rules.kind] : []));
     expect(having(({ guarded }) => guarded).sort()).toEqual(["process", "seal-check"]);

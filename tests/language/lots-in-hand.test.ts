@@ -12,26 +12,19 @@ const library = wholeLibrary();
 const recipes = [...library.recipes.values()];
 const BEANS = "dilled-green-beans";
 
+const KIND_OF = { trim: "hands-on", brine: "heat", fill: "fill" } as const;
+
 /** A kitchen with these lots of beans in one batch, one of whose stages is in hand. */
 function kitchen(varieties: readonly string[], inHand: "trim" | "fill" | "process"): Context {
   const recipe = library.recipes.get(BEANS);
   if (!recipe) throw new Error("no beans in the library");
-  const order = ["trim", "brine", "fill"];
+  const order = Object.keys(KIND_OF);
   const at = inHand === "process" ? order.length : order.indexOf(inHand);
   const stages = order.map((id, place) => {
-    const kind =
-      id === "trim"
-        ? ("hands-on" as const)
-        : id === "brine"
-          ? ("heat" as const)
-          : ("fill" as const);
+    const kind = KIND_OF[id as keyof typeof KIND_OF];
     if (place < at) return { id, title: id, kind };
-    return {
-      id,
-      title: id,
-      kind,
-      state: place === at ? ("running" as const) : ("waiting" as const),
-    };
+    const state = place === at ? ("running" as const) : ("waiting" as const);
+    return { id, title: id, kind, state };
   });
   const running = varieties.map(
     (variety, place): NamedBatch => ({
