@@ -8,6 +8,14 @@ export const MINUTE_MS = 60 * SECOND_MS;
 export const HOUR_MS = 60 * MINUTE_MS;
 export const DAY_MS = 24 * HOUR_MS;
 
+/** Instants that a fact may hold, epoch ms: from the year 2000 up to 2200. */
+const RECORDED = { from: Date.UTC(2000, 0, 1), until: Date.UTC(2200, 0, 1) };
+
+/** Whether an instant, epoch ms, is one that a kitchen can have lived or plan for. */
+export function isRecordable(ms: number): boolean {
+  return ms >= RECORDED.from && ms < RECORDED.until;
+}
+
 /** The date in a zone, as a name for the day. */
 export function localDay(wallMs: number, zone: string): string {
   const { year, month, day } = localFields(wallMs, zone);

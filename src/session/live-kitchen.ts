@@ -18,7 +18,7 @@ import { screenHost } from "./screen-host.ts";
 import type { Session } from "./session.ts";
 import type { Answerer, OpenGlass } from "./tell/tell-callers.ts";
 import { openTellServer, type TellServer } from "./tell/tell-server.ts";
-import { realClock } from "./time/real-clock.ts";
+import { clockFault, realClock } from "./time/real-clock.ts";
 import { writerIn } from "./writer.ts";
 
 type LiveParts = {
@@ -64,7 +64,10 @@ const LINES_KEPT = 500;
 export async function openLiveKitchen(parts: LiveParts): Promise<LiveAnswer> {
   const disk = realDisk();
   const clock = realClock();
-  const { bootId, wallMs } = clock.read();
+  const reading = clock.read();
+  const fault = clockFault(reading);
+  if (fault !== undefined) return { ok: false, why: "disk", message: fault };
+  const { bootId, wallMs } = reading;
   const self = { pid: process.pid, bootId, startedAt: new Date(wallMs).toISOString() };
   const taken = lockOrLate(disk, parts.folder, self);
   if (!taken.ok)

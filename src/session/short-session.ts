@@ -7,7 +7,7 @@ import type { VoicePort } from "../ports/voice.ts";
 import type { Library } from "../recipe/library.ts";
 import { type OpenedSession, openSession } from "./open-session.ts";
 import type { Session } from "./session.ts";
-import { realClock } from "./time/real-clock.ts";
+import { clockFault, realClock } from "./time/real-clock.ts";
 import { writerIn } from "./writer.ts";
 
 /** A silent voice. */
@@ -33,7 +33,10 @@ export function inShortSession<T>(
   act: (session: Session, opened: OpenedSession) => T,
   { disk, clock }: { disk: Disk; clock: Clock } = { disk: realDisk(), clock: realClock() },
 ): ShortAnswer<T> {
-  const { bootId, wallMs } = clock.read();
+  const reading = clock.read();
+  const fault = clockFault(reading);
+  if (fault !== undefined) return { ok: false, why: "disk", message: fault };
+  const { bootId, wallMs } = reading;
   const self = { pid: process.pid, bootId, startedAt: new Date(wallMs).toISOString() };
   const lock = takeLock(disk, folder, self);
   if (!lock.ok)

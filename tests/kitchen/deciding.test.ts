@@ -56,6 +56,15 @@ describe("jars that are reported filled", () => {
   });
 });
 
+describe("a reminder", () => {
+  it("is refused for a day that no line of a log may hold", () => {
+    const story = new Story();
+    const on = (when: string) => told(story.says(1, "remind", { text: "wipe the jars", when }));
+    expect(on("2199-12-30T09:00:00")).toEqual(["reminder-set"]);
+    expect(on("2200-01-02T09:00:00")).toContain("further off than I can remind you");
+  });
+});
+
 describe("jars that are reported loaded", () => {
   it("are refused where another batch needs a different process", () => {
     const story = new Story();

@@ -45,6 +45,7 @@ describe("a value that was answered", () => {
       ...[false, true, true, true, false],
     ]);
     expect(right(0)).toBe(false);
+    expect([11, 12, 930].map(right)).toEqual([false, undefined, undefined]);
     const { headspaceIn: _, ...recipe } = batch.recipe;
     expect(isRight({ ...batch, recipe } as Batch, one, asked)).toBeUndefined();
   });

@@ -3,7 +3,7 @@
 import type { DeskDecision } from "../../desk/want.ts";
 import type { Canner, DatedFact } from "../../kitchen/events.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
-import { isoWithOffset, parseIso } from "../../kitchen/time.ts";
+import { isoWithOffset, isRecordable, parseIso } from "../../kitchen/time.ts";
 import type { Line, LineKind } from "../../ports/view.ts";
 import type { Library } from "../../recipe/library.ts";
 import type { JarSize } from "../../recipe/recipe.ts";
@@ -70,7 +70,8 @@ export async function readRehearseCall(
     recipes.push(found.recipe.id);
   }
   const startMs = parseIso(optionValue(options, "from") ?? DEMO.from, DEMO.zone);
-  if (startMs === undefined) return off(`--from: write a time like ${DEMO.from}`);
+  if (startMs === undefined || !isRecordable(startMs))
+    return off(`--from: write a time like ${DEMO.from}`);
   const script = await scriptOf(options, io);
   if (!script.ok) return script;
   const speed = speedOf(optionValue(options, "speed"));

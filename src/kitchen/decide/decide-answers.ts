@@ -87,7 +87,8 @@ function factorValue(
     const chosen = factor?.answer?.type === "choice";
     const held = chosen ? isYes(choice) : factor && isRight(batch, factor, value);
     if (held === undefined) return [];
-    const said = { ...(typeof value === "number" ? { value } : {}), ...roundOf(question) };
+    const measure = !chosen && typeof value === "number" ? { value } : {};
+    const said = { ...measure, ...roundOf(question) };
     return [
       { type: "confirmed", batch: batch.id, factor: factor?.id ?? "", held, ...said, t: now },
     ];

@@ -9,7 +9,7 @@ import { nextMorning } from "../nights.ts";
 import { timerName, toldApart } from "../spoken-names.ts";
 import type { State, Timer } from "../state.ts";
 import { wallOf } from "../state.ts";
-import { HOUR_MS, MINUTE_MS, parseIso } from "../time.ts";
+import { HOUR_MS, isRecordable, MINUTE_MS, parseIso } from "../time.ts";
 import { nextId } from "./decide-batch.ts";
 import {
   askWhich,
@@ -129,6 +129,7 @@ export function decideRemind(deciding: Deciding<"remind">): Decision {
   const wallMs = parseIso(slots.when, state.zone);
   if (wallMs === undefined) return refused(`I can't read the time ${slots.when}.`);
   if (wallMs < wallOf(state, now) - MINUTE_MS) return refused("That time is past.");
+  if (!isRecordable(wallMs)) return refused("That is further off than I can remind you.");
   const reminder = nextId(state, now, "R");
   return done({ type: "reminder-set", reminder, wallMs, text: slots.text, t: now });
 }

@@ -9,7 +9,7 @@ import { quiet } from "../settle.ts";
 import { beginStage, isOver, newRun, reopen } from "../stage-run.ts";
 import type { Batch } from "../state.ts";
 import { fact, WOULD_STAND } from "./fact.ts";
-import { amount, batchId, count, flag, text, word } from "./fields.ts";
+import { batchId, count, flag, measured, text, word } from "./fields.ts";
 import { markLate } from "./mark-late.ts";
 
 function isWrong(batch: Batch, id: string, value: number | undefined): boolean {
@@ -23,7 +23,7 @@ export const FACTOR_FACTS = {
       batch: batchId,
       factor: word,
       held: flag,
-      value: z.optional(amount),
+      value: z.optional(measured),
       /** The brew or the filling it was said of, where it was not the first. */
       round: z.optional(count),
       /** Denied of the jars alone that stood filled. */

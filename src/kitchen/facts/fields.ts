@@ -12,14 +12,14 @@ import {
   processTerms,
 } from "../../recipe/recipe-shape.ts";
 import { SET_UP_TOPICS } from "../questions/set-up-topic.ts";
-import { isZone } from "../time.ts";
+import { isRecordable, isZone } from "../time.ts";
 
 export const text = z.string();
 export const setUpTopic = z.enum(SET_UP_TOPICS);
 export const flag = z.boolean();
-/** Epoch-like ms: the years 1970 to 2999. */
-export const instant = z.number().check(z.minimum(0), z.lt(32_503_680_000_000));
-/** A difference between two instants, ms. */
+/** Epoch-like ms. */
+export const instant = z.number().check(z.refine(isRecordable));
+/** By how much a clock was set, ms: a broken one may show any year up to 2999. */
 export const clockShift = z.number().check(z.gt(-32_503_680_000_000), z.lt(32_503_680_000_000));
 export const count = z.int().check(z.minimum(0), z.maximum(10_000));
 /** A line of a file; 0 is the file as a whole. */
@@ -37,6 +37,8 @@ export const fahrenheit = z.number().check(z.minimum(-100), z.maximum(1000));
 /** Of a probe, in whatever unit it has. */
 export const reading = z.number().check(z.minimum(-1000), z.maximum(10_000));
 export const score = z.number().check(z.minimum(1), z.maximum(5));
+/** What an answer about a factor measures: percent, or inches. */
+export const measured = z.number().check(z.minimum(0), z.maximum(100));
 export const amount = z.number().check(z.minimum(0), z.maximum(1e6));
 const season = z.int().check(z.minimum(1970), z.maximum(2999));
 export const zone = z.string().check(z.refine(isZone));

@@ -1,6 +1,6 @@
 /** One line of a probe: `2027-08-14T14:03:11 canner 211.3F`, or less of it. */
 import { KPA_PER_PSI } from "../../reckon/units.ts";
-import { parseIso } from "../time.ts";
+import { isRecordable, parseIso } from "../time.ts";
 
 export type ProbeReading = {
   kind: "temperature" | "pressure";
@@ -28,7 +28,7 @@ const PLAUSIBLE = { temperature: { min: -40, max: 480 }, pressure: { min: -2, ma
 
 /**
  * Reads one line; undefined where it is not one, or shows an impossible value (a broken wire reads
- * -196 or 1832). A bare number is degrees Fahrenheit.
+ * -196 or 1832) or time. A bare number is degrees Fahrenheit.
  * @param zone the zone of a time without an offset.
  */
 export function readProbeLine(line: string, zone: string): ProbeReading | undefined {
@@ -45,7 +45,7 @@ export function readProbeLine(line: string, zone: string): ProbeReading | undefi
   const range = PLAUSIBLE[kind];
   if (!(value >= range.min && value <= range.max)) return undefined;
   const wallMs = time === undefined ? undefined : parseIso(time, zone);
-  if (time !== undefined && wallMs === undefined) return undefined;
+  if (time !== undefined && !isRecordable(wallMs ?? Number.NaN)) return undefined;
   return {
     kind,
     value,

@@ -118,6 +118,8 @@ const STRONGEST_PERCENT = 12;
  * A headspace may exceed what is asked by this many inches: jars are filled by eye (our choice).
  */
 const OVER_IN = 0.25;
+/** No jar is so tall: a clock time or a tally was taken for a headspace. */
+const NO_HEADSPACE_IN = 12;
 const ROUNDING_IN = 0.01;
 
 /**
@@ -135,6 +137,7 @@ export function isRight(
   }
   const wanted = batch.recipe.headspaceIn;
   if (answer?.type !== "inches" || wanted === undefined) return undefined;
+  if (value >= NO_HEADSPACE_IN) return undefined;
   return value >= wanted - ROUNDING_IN && value <= wanted + OVER_IN;
 }
 

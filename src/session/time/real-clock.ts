@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { uptime } from "node:os";
-import type { Clock } from "../../ports/clock.ts";
+import { isRecordable } from "../../kitchen/time.ts";
+import type { Clock, ClockReading } from "../../ports/clock.ts";
 import { machineZone } from "./machine-zone.ts";
 
 /** The longest wait a Node timer can take; a longer one fires at once. */
@@ -22,6 +23,13 @@ export function realClock(): Clock {
     }),
     after: waitFor,
   };
+}
+
+/** Why no kitchen can be opened by what the clocks show; undefined where it can. */
+export function clockFault({ wallMs }: ClockReading): string | undefined {
+  if (isRecordable(wallMs)) return undefined;
+  const year = new Date(wallMs).getUTCFullYear();
+  return `this machine's clock shows the year ${year}; set it and open the kitchen again`;
 }
 
 /** Names the present start of the machine: the kernel's own name, or `started-<epoch ms>`. */

@@ -41,6 +41,7 @@ describe("a probe's line", () => {
   it.each([
     "",
     "hello",
+    "1970-01-01T00:00:07Z 199.4F",
     "canner",
     "211.3F and more",
     "NaN",

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { bootIdOfThisMachine, realClock } from "../../../src/session/time/real-clock.ts";
+import { bootIdOfThisMachine, clockFault, realClock } from "../../../src/session/time/real-clock.ts";
 
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
@@ -33,6 +33,13 @@ describe("the machine's clocks", () => {
     expect((await ranAt) - startMs).toBeGreaterThanOrEqual(48);
     await pause(60);
     expect(ran).toBe(1);
+  });
+
+  it("open no kitchen by a clock that nobody has set", () => {
+    const reading = realClock().read();
+    expect(clockFault(reading)).toBeUndefined();
+    expect(clockFault({ ...reading, wallMs: 60_000 })).toMatch(/shows the year 1970; set it/);
+    expect(clockFault({ ...reading, wallMs: Date.UTC(2200, 5) })).toMatch(/2200/);
   });
 
   it("wait for longer than one timer can, instead of calling back at once", async () => {
