@@ -27,8 +27,11 @@ export const lineNumber = z.int().check(z.minimum(0), z.maximum(1e9));
 export const someJars = z.int().check(z.minimum(1), z.maximum(10_000));
 /** Numbers on lids, after their lot's mark. */
 export const jarNumbers = z.array(someJars);
-/** Minutes of a timer: at most a year. */
-export const minutes = z.number().check(z.minimum(-527_040), z.maximum(527_040));
+const YEAR_MINUTES = 366 * 24 * 60;
+/** How long a timer runs, or how long before an end a warning comes. */
+export const minutes = z.number().check(z.positive(), z.maximum(YEAR_MINUTES));
+/** What a timer is lengthened or shortened by. */
+export const moreMinutes = z.number().check(z.minimum(-YEAR_MINUTES), z.maximum(YEAR_MINUTES));
 export const feet = z.number().check(z.minimum(-1500), z.maximum(30_000));
 /** How far an altitude may be off, feet. */
 export const uncertaintyFt = z.number().check(z.nonnegative(), z.maximum(30_000));

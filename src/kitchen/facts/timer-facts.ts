@@ -3,7 +3,16 @@ import * as z from "zod/mini";
 import { ownerOf, runOf } from "../owners.ts";
 import { MINUTE_MS } from "../time.ts";
 import { fact } from "./fact.ts";
-import { instant, minutes, ownerId, reminderId, text, timerId, word } from "./fields.ts";
+import {
+  instant,
+  minutes,
+  moreMinutes,
+  ownerId,
+  reminderId,
+  text,
+  timerId,
+  word,
+} from "./fields.ts";
 
 export const TIMER_FACTS = {
   "timer-set": fact({
@@ -24,7 +33,7 @@ export const TIMER_FACTS = {
     },
   }),
   "timer-added": fact({
-    fields: { timer: timerId, minutes },
+    fields: { timer: timerId, minutes: moreMinutes },
     follows: "nothing",
     evolve(state, event): boolean {
       const timer = state.timers[event.timer];

@@ -31,6 +31,8 @@ describe("the gate", () => {
 
   it.each<[string, FactType, object]>([
     ["a timer of a million million minutes", "timer-set", { minutes: 1e12 }],
+    ["a timer of no minutes", "timer-set", { minutes: 0 }],
+    ["a warning after the end", "warning-set", { minutes: -5 }],
     ["an altitude in words", "kitchen-set", { altitudeFt: "high" }],
     ["an altitude above every mountain", "kitchen-set", { altitudeFt: 90_000 }],
     ["an altitude off by less than nothing", "kitchen-set", { altitudeUncertaintyFt: -1 }],
