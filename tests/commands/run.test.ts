@@ -89,6 +89,21 @@ COMP_WORDS=("$@"); COMP_CWORD=$(($# - 1)); _brinebell; printf '%s\\n' "\${COMPRE
     expect(offered("reckon", "brine", "--salt-")).toEqual(["--salt-kind"]);
   });
 
+  it("offers after an option only what it takes", () => {
+    expect(offered("review", "--compare", "")).toEqual(["pickled-beets", "pears"]);
+    expect(offered("rehearse", "--jar", "qu")).toEqual(["quart"]);
+    expect(offered("rehearse", "--altitude", "")).toEqual([]);
+    expect(offered("rehearse", "--script", "READ")).toEqual(["README.md"]);
+    expect(offered("rehearse", "--script", "=", "READ")).toEqual(["README.md"]);
+    expect(offered("import", "READ")).toEqual(["README.md"]);
+  });
+
+  it("knows the command behind --home DIR", () => {
+    expect(offered("--home", "sr")).toEqual(["src"]);
+    expect(offered("--home", "/tmp", "revi")).toEqual(["review"]);
+    expect(offered("--home", "=", "/tmp", "review", "--comp")).toEqual(["--compare"]);
+  });
+
   it.each(SHELLS)("for %s names every command and option", (shell) => {
     const script = completionScript(shell, []);
     for (const [name, call] of Object.entries<Call>(CALLS)) {

@@ -1,4 +1,6 @@
 // data table
+import { JAR_SIZES, METHODS } from "../../recipe/choices.ts";
+
 /**
  * How every command is called. The parser, `--help`, `brinebell help COMMAND`, suggestions for
  * misspelled words and shell completion are all made from this table.
@@ -27,7 +29,7 @@ export type Call = {
   example: string;
   options: OptionCalls;
   /** What its arguments may be, for completion. */
-  completes?: "recipes" | "files" | "commands" | readonly string[];
+  completes?: "recipes" | "commands" | readonly string[];
 };
 
 const flag = (about: string): OptionCall => ({ takes: "switch", about });
@@ -39,6 +41,16 @@ const quantity = (value: string, about: string): OptionCall => {
   return { takes: "quantity", value, about };
 };
 
+const listed = (value: string, of: readonly string[]): OptionCall => {
+  return { takes: "text", value, of, about: of.join(", ") };
+};
+
+/** A call's options, and those that every call may have, wherever in it. */
+export function inAll(options: OptionCalls): OptionCalls {
+  const home = text("DIR", "the folder of the kitchen");
+  return { ...options, home: options.home ?? home, help: flag("show this and do nothing else") };
+}
+
 const JSON_OUT = { json: flag("print JSON") };
 const ALTITUDE = quantity("ALTITUDE", "feet or meters above the sea: 6200ft, 1890m");
 const WATER = quantity("WATER", "how much water, by volume or weight: 2L, 5 lb");
@@ -48,9 +60,9 @@ const HTML = text("FILE", "write a page to print or send");
 /** What this kitchen is and what goes into it. */
 const KITCHEN_CALL = {
   altitude: ALTITUDE,
-  jar: text("SIZE", "half-pint, pint, pint-and-half, quart, half-gallon"),
+  jar: listed("SIZE", JAR_SIZES),
   pack: one(["raw", "hot"], "how the jars are packed"),
-  method: text("METHOD", "boiling-water, steam, pressure, low-temperature, refrigerator, ferment"),
+  method: listed("METHOD", METHODS),
   gauge: one(["dial", "weighted"], "the gauge of the pressure canner"),
   at: quantity("PRESSURE", "the pressure, where several were tested: 11psi"),
   for: quantity("WEIGHT", "how much produce there is: 12lb"),
@@ -154,12 +166,12 @@ const RECKON_CALLS = {
   process: {
     about: "the tested time and pressure of a recipe",
     example: "reckon process --recipe dilled-green-beans --jar pint --altitude 6200ft",
-    options: { ...KITCHEN_CALL, recipe: text("ID", "which recipe") },
+    options: { ...KITCHEN_CALL, recipe: text("RECIPE", "which recipe") },
   },
   jars: {
     about: "how many jars a weight fills, and how many loads",
     example: "reckon jars --recipe dilled-green-beans --for 12lb --jar pint",
-    options: { ...KITCHEN_CALL, recipe: text("ID", "which recipe") },
+    options: { ...KITCHEN_CALL, recipe: text("RECIPE", "which recipe") },
   },
 } as const satisfies Record<string, Call>;
 
@@ -337,14 +349,12 @@ export const CALLS = {
     words: "FILE",
     about: "write everything to one file, to move to another machine",
     example: "export kitchen.brinebell",
-    completes: "files",
     options: { ...FORCE, ...JSON_OUT },
   },
   import: {
     words: "FILE",
     about: "add what another machine exported, without duplicates; - reads standard input",
     example: "import kitchen.brinebell",
-    completes: "files",
     options: JSON_OUT,
   },
   reminders: {

@@ -1,5 +1,5 @@
 /** What `--help` prints, made from the table of calls. */
-import { CALLS, type Call, RECKONINGS } from "./calls.ts";
+import { CALLS, type Call, inAll, type OptionCalls, RECKONINGS } from "./calls.ts";
 
 const HELP_WORDS: ReadonlySet<string> = new Set(["--help", "-h"]);
 
@@ -21,8 +21,7 @@ function callOf(name: string | undefined, words: readonly string[]): [string, Ca
   return kind ? [`reckon ${words[0]}`, kind] : [name === "open" ? "" : name, call];
 }
 
-function optionHead(name: string, call: Call): string {
-  const { value } = call.options[name] ?? {};
+function optionHead(name: string, { value }: OptionCalls[string]): string {
   return value === undefined ? `--${name}` : `--${name} ${value}`;
 }
 
@@ -43,16 +42,22 @@ export function commandHelp(
   const found = callOf(name, words);
   if (!found) return undefined;
   const [title, call] = found;
-  const options = Object.entries(call.options).map(([option, { about }]) => {
-    return [optionHead(option, call), about] as const;
+  const options = Object.entries(inAll(call.options)).map(([option, one]) => {
+    return [optionHead(option, one), one.about] as const;
   });
   const kinds = Object.entries(RECKONINGS).map(([kind, { about }]) => [kind, about] as const);
-  const parts = ["brinebell", title, call.words ?? "", options.length > 0 ? "[OPTION...]" : ""];
+  const parts = [
+    "brinebell",
+    title,
+    call.words ?? "",
+    Object.keys(call.options).length > 0 ? "[OPTION...]" : "",
+  ];
   return [
     parts.filter((part) => part !== "").join(" "),
     `  ${call.about}`,
     ...(title === "reckon" ? ["", ...rows(kinds)] : []),
-    ...(options.length > 0 ? ["", ...rows(options)] : []),
+    "",
+    ...rows(options),
     "",
     `Example: brinebell ${call.example}`,
     "",

@@ -1,5 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { bootIdOfThisMachine, clockFault, realClock } from "../../../src/session/time/real-clock.ts";
+import {
+  bootIdOfThisMachine,
+  clockFault,
+  realClock,
+} from "../../../src/session/time/real-clock.ts";
 
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
