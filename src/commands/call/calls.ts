@@ -42,7 +42,7 @@ const quantity = (value: string, about: string): OptionCall => {
 };
 
 const listed = (value: string, of: readonly string[]): OptionCall => {
-  return { takes: "text", value, of, about: of.join(", ") };
+  return { takes: "text", value, of, about: of.join("|") };
 };
 
 /** A call's options, and those that every call may have, wherever in it. */
