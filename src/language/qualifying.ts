@@ -3,7 +3,7 @@
  * excepted, a way that is only half gone, a joke, a question behind it, hearsay, another day or an
  * order. A report that would clear a doubt or set a value is then asked back.
  */
-import type { Command, Intent, SlotsOf } from "../kitchen/command.ts";
+import type { Command, SlotsOf } from "../kitchen/command.ts";
 import type { Context } from "./context.ts";
 import { isOnTheStove } from "./evidence/elsewhere.ts";
 import { clausesIn } from "./evidence/split.ts";
@@ -18,7 +18,7 @@ const PEOPLE =
   "(?:he|she|they|kids?|boys?|girls?|husband|wife|sister|brother|neighbors?|mother|mom|mum|dad|" +
   "son|daughter|nan|gran|grandma|grandpa|aunt|uncle|cousin|man|woman|lad|lass)";
 
-/** Each is matched against the words of one clause. */
+/** Each is matched against the words of one clause; a meaning has more of its own (`shaken`). */
 const QUALIFIES: readonly RegExp[] = [
   // A doubt.
   /\b(i|we) (think|believe|guess|reckon|hope|suppose|suspect|figure|dream\w*|wish)\b/,
@@ -85,41 +85,8 @@ const ORDERED: readonly RegExp[] = [
   /^(just |please |now |and |so |okay |right |you |go and )*(get|keep|load|be) (?!got)/,
 ];
 
-const RISING = /\b(coming|heading|creeping|climbing|getting|working) (back |right )?(up |on )*to/;
-const RISEN_NEAR = /\b(coming|going|getting|creeping|climbing) (back |right )?(up )?(on|toward)\b/;
-const SHORT = /\b(under|below|near|close to|shy of|short of|somewhere|between|toward)\b/;
-const OR_ANOTHER = /\bor (maybe )?(one|two|three|four|five|six|seven|eight|nine|ten|eleven|\d+)\b/;
-
 /** "It's boiling, right": asked, if not by its mark. */
 const TAGGED = /\w (right|huh|correct)$/;
-
-/** "The feeders are filled, two of them": no jars are named. */
-const UNNAMED = /^(?!.*\b(jar|pint|quart|glass|bean|beet|pickle|lid)).*\bof them\b/;
-
-/** What does so only to a report with one of these meanings. */
-const OF_ONE: Partial<Record<Intent, readonly RegExp[]>> = {
-  boiling: [
-    RISING,
-    /\b(in|at|on|round|around) the (middle|edges?|rim|sides?)\b|\bone side\b|\bkettle\b/,
-    /^(it|she) is boiling in this kitchen\b/,
-  ],
-  pressure: [RISING, RISEN_NEAR, SHORT, OR_ANOTHER, /\bon me\b/],
-  temperature: [RISING, RISEN_NEAR, SHORT, OR_ANOTHER],
-  venting: [/\b(a (bit|little|wisp|puff) of|little puffs|but|though|weak|thin|wisps?|kettle is)\b/],
-  "weight-rocking": [/^no\b|\b(once|twice)\b|^rock$/],
-  loaded: [
-    /\b(to go|to come|left)$/,
-    /^all in$|\b(fridge|freezer|dishwasher|truck|car|van|washer|groceries)\b/,
-    /\b(are|is|am) (all )?(going|being|getting)\b|\bbut one\b/,
-  ],
-  sealed: [/\b(soft|clicks?|loose|rings? hard|screwed the (rings|bands)|to me)\b/],
-  // "Five quarts and a pint": two sizes are no count.
-  "jars-filled": [OR_ANOTHER, /\bonly half\b/, /^an? (half pint|pint|quart)$/],
-  done: [
-    /\b(so done|about done|done in|half|not|back in|toast|dead|supper|dishes|laundry|dinner|man)\b/,
-    /\blids?\b.* on the (counter|table)\b/,
-  ],
-};
 
 const wordsOf = ({ words }: Utterance) => words.map(({ word }) => word);
 const startOf = ({ words }: Utterance) => words[0]?.start ?? 0;
@@ -169,8 +136,7 @@ const MATTERS = new RegExp(
 function isPlain({ intent, confirms, slots }: Command, { question }: Context): boolean {
   const { cost, plainly, report } = MEANINGS[intent];
   if (intent === "answer") return question?.guards === true && settles(slots);
-  const told = report === true || intent === "altitude";
-  return told && !confirms && (cost === "clearing" || plainly === true);
+  return !confirms && (plainly === true || (report === true && cost === "clearing"));
 }
 
 /** Whether an answer says a measure, or that all is as it should be. */
@@ -241,16 +207,13 @@ export function isQualified(
     said.words.filter((w) => !left.includes(w)),
   ].map(textOf);
   const always = told ? QUALIFIES : [...QUALIFIES, ...ORDERED];
-  const patterns = [...always, ...(OF_ONE[command.intent] ?? [])];
+  const { shaken = {}, anyStep } = MEANINGS[command.intent];
+  const patterns = [...always, ...(shaken.clause ?? [])];
   const spoken = textOf(said.words);
-  if (
-    command.intent !== "done" &&
-    kept.some((one) => one.words.length < 5 && isOnTheStove(wordsOf(one)))
-  ) {
+  if (!anyStep && kept.some((one) => one.words.length < 5 && isOnTheStove(wordsOf(one)))) {
     return true;
   }
-  if (TAGGED.test(spoken) || (command.intent === "jars-filled" && UNNAMED.test(spoken)))
-    return true;
+  if (TAGGED.test(spoken) || shaken.whole?.test(spoken)) return true;
   if (texts.some((text) => patterns.some((pattern) => pattern.test(text)))) return true;
   if (start !== undefined && kept.some((one) => namesAnother(one, command))) return true;
   // "It's boiling, but thinly": what comes behind a "but" weighs against it.

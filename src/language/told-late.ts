@@ -227,7 +227,8 @@ function inPresent(words: readonly Word[], { lasting }: Moment): Word[] | undefi
 
 /** "It was boiling at three": over again, for all that one knows. */
 function mayBeOver(intent: Intent, { ongoing }: Late): boolean {
-  return !ongoing && MEANINGS[intent].cost === "clearing" && intent !== "done";
+  const { cost, anyStep } = MEANINGS[intent];
+  return !ongoing && cost === "clearing" && !anyStep;
 }
 
 /** What is told late, where the rest of the words is a report. */

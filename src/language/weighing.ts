@@ -75,9 +75,9 @@ export function isAtTheTable({ running, loads = [] }: Pick<Context, "running" | 
 
 /** What a mistake costs in this moment. */
 function costIn({ intent }: Command, atTheTable: boolean): Cost {
-  const { cost, plainly } = MEANINGS[intent];
+  const { cost, plainly, anyStep } = MEANINGS[intent];
   if (plainly) return "clearing";
-  return intent === "done" && atTheTable ? "changing" : cost;
+  return anyStep && atTheTable ? "changing" : cost;
 }
 
 /** Sure enough, for what a mistake costs, to be acted on. */

@@ -1,3 +1,4 @@
+import { RISING } from "../values/rough-values.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** A full boil is seen. */
@@ -6,6 +7,13 @@ export const boiling: MeaningOf<"boiling"> = {
   tellsOf: { about: "boil", comes: true },
   plainly: true,
   report: true,
+  shaken: {
+    clause: [
+      RISING,
+      /\b(in|at|on|round|around) the (middle|edges?|rim|sides?)\b|\bone side\b|\bkettle\b/,
+      /^(it|she) is boiling in this kitchen\b/,
+    ],
+  },
   when: ["stage:pot", "load:in-water"],
   slots: { target: "name", at: "instant", covered: "flag" },
   example: "it's boiling and the lids are covered",

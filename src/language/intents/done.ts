@@ -14,6 +14,13 @@ const ADDED = /\badded (?!the\b|my\b|our\b|all\b|it\b|them\b|those\b|everything\
 export const done: MeaningOf<"done"> = {
   cost: "clearing",
   report: true,
+  shaken: {
+    clause: [
+      /\b(so done|about done|done in|half|not|back in|toast|dead|man)\b/,
+      /\b(supper|dishes|laundry|dinner)\b/,
+      /\blids?\b.* on the (counter|table)\b/,
+    ],
+  },
   when: ["working"],
   slots: { target: "name", at: "instant" },
   parts: ["count", "number", "size", "how", "other"],
@@ -26,6 +33,7 @@ export const done: MeaningOf<"done"> = {
   learnedAs: { "heat-off": { target: "heat off" } },
   example: "that's done",
   topical: true,
+  anyStep: true,
   doubting: ["once"],
   wordings: [
     "[all] done with (this|that) [one|step|part|bit|job|stage|lot]",

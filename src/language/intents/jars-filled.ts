@@ -1,3 +1,4 @@
+import { OR_ANOTHER } from "../values/rough-values.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** Some number of jars is filled. */
@@ -6,6 +7,12 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
   inPieces: true,
   plainly: true,
   report: true,
+  shaken: {
+    // "Five quarts and a pint": two sizes are no count.
+    clause: [OR_ANOTHER, /\bonly half\b/, /^an? (half pint|pint|quart)$/],
+    // "The feeders are filled, two of them": no jars are named.
+    whole: /^(?!.*\b(jar|pint|quart|glass|bean|beet|pickle|lid)).*\bof them\b/,
+  },
   when: ["stage:filling"],
   slots: {
     ...({ target: "name", count: "count", size: "size", brew: "number", not: "number" } as const),

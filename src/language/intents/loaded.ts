@@ -8,6 +8,13 @@ export const loaded: MeaningOf<"loaded"> = {
   cost: "changing",
   plainly: true,
   report: true,
+  shaken: {
+    clause: [
+      /\b(to go|to come|left)$/,
+      /^all in$|\b(fridge|freezer|dishwasher|truck|car|van|washer|groceries)\b/,
+      /\b(are|is|am) (all )?(going|being|getting)\b|\bbut one\b/,
+    ],
+  },
   when: ["load:waiting"],
   finish: (raw) => (Number(raw.count ?? 0) > MOST_IN_CANNER ? undefined : { slots: raw }),
   slots: { target: "name", at: "instant", count: "count", size: "size", together: "flag" },

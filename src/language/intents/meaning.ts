@@ -128,6 +128,15 @@ type Declared<I extends Intent> = {
   ofRecord?: true;
   /** Not meant where the sentence ends in a question mark, unless it is a request. */
   unasked?: true;
+  /**
+   * What makes a report of it less than plain, beside what does so to any: in a clause of its
+   * sentence, or in the whole of it.
+   */
+  shaken?: { clause?: readonly RegExp[]; whole?: RegExp };
+  /**
+   * It ends whatever step is on: of any food, at any time, and at the table it can be taken back.
+   */
+  anyStep?: true;
   /** Words of doubt that belong to this report. */
   doubting?: readonly string[];
   /** A name said in the clause before it is its target: "the beets, how long have they got". */

@@ -1,5 +1,6 @@
 import { runs } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
+import { OR_ANOTHER, RISEN_NEAR, RISING, SHORT } from "../values/rough-values.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** A name and pounds are a pressure where one of these says so. */
@@ -14,6 +15,9 @@ export const pressure: MeaningOf<"pressure"> = {
   tellsOf: { about: "pressure", comes: true },
   plainly: true,
   report: true,
+  shaken: {
+    clause: [RISING, RISEN_NEAR, SHORT, OR_ANOTHER, /\bon me\b/],
+  },
   when: ["load:in-steam"],
   slots: { target: "name", at: "instant", value: "gauge", unit: "word" },
   example: "eleven pounds on the gauge",

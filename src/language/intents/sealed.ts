@@ -13,6 +13,9 @@ export const sealed: MeaningOf<"sealed"> = {
   cost: "clearing",
   plainly: true,
   report: true,
+  shaken: {
+    clause: [/\b(soft|clicks?|loose|rings? hard|screwed the (rings|bands)|to me)\b/],
+  },
   when: ["load:out", "asked:seals"],
   ofRecord: true,
   slots: { target: "name", all: "flag", count: "count", jars: "numbers" },

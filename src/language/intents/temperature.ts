@@ -1,3 +1,4 @@
+import { OR_ANOTHER, RISEN_NEAR, RISING, SHORT } from "../values/rough-values.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** Water boils at no less where anybody cooks: some 180 F at 16,000 feet. */
@@ -10,6 +11,9 @@ export const temperature: MeaningOf<"temperature"> = {
   tellsOf: { about: "boil", comes: true },
   plainly: true,
   report: true,
+  shaken: {
+    clause: [RISING, RISEN_NEAR, SHORT, OR_ANOTHER],
+  },
   when: ["temperature-wanted"],
   slots: { target: "name", at: "instant", value: "number", unit: "word", boiling: "flag" },
   example: "it's at one eighty two degrees",

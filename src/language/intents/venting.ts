@@ -6,6 +6,11 @@ export const venting: MeaningOf<"venting"> = {
   tellsOf: { about: "pressure", comes: true },
   plainly: true,
   report: true,
+  shaken: {
+    clause: [
+      /\b(a (bit|little|wisp|puff) of|little puffs|but|though|weak|thin|wisps?|kettle is)\b/,
+    ],
+  },
   when: ["load:in-steam"],
   slots: { target: "name", at: "instant" },
   example: "steam is coming out",

@@ -6,6 +6,9 @@ export const weightRocking: MeaningOf<"weight-rocking"> = {
   tellsOf: { about: "pressure", comes: true },
   plainly: true,
   report: true,
+  shaken: {
+    clause: [/^no\b|\b(once|twice)\b|^rock$/],
+  },
   when: ["load:in-steam"],
   slots: { target: "name", at: "instant" },
   example: "the weight is rocking",
