@@ -26,8 +26,10 @@ const LATER =
   "Longer: they are not safe to eat; throw them out untasted.";
 const SEAL = "The seal may not last: keep those jars in the refrigerator and eat them first.";
 
-export const CRITICAL_FACTORS: CriticalFactor[] = [
-  {
+const factor = <const Id extends string>(declared: CriticalFactor & { id: Id }) => declared;
+
+export const CRITICAL_FACTORS = [
+  factor({
     id: "vinegar-5-percent",
     ask: "What percent is the vinegar?",
     shared: true,
@@ -37,8 +39,8 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
       "before you fill, or keep those jars in the refrigerator.",
     later: LATER,
     source: GUIDE_6,
-  },
-  {
+  }),
+  factor({
     id: "bottled-juice",
     ask: "Lemon or lime juice: bottled or fresh?",
     answer: {
@@ -49,8 +51,8 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
     otherwise: `Its acid varies and was not tested. ${COLD}`,
     later: LATER,
     source: "National Center for Home Food Preservation, choice salsa",
-  },
-  {
+  }),
+  factor({
     id: "acid-in-every-jar",
     ask: "Acid: in every jar or only in some?",
     answer: {
@@ -63,8 +65,8 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
       "refrigerator.",
     later: LATER,
     source: GUIDE_3,
-  },
-  {
+  }),
+  factor({
     id: "sterile-jars",
     ask: "Empty jars: sterilized or only washed?",
     answer: {
@@ -76,8 +78,8 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
     later: LATER,
     onlyFor: { methods: ["boiling-water", "steam"], processUnderMinutes: STERILE_BELOW_MINUTES },
     source: GUIDE_1,
-  },
-  {
+  }),
+  factor({
     id: "hot-pack-hot",
     ask: "Packed hot off the boil, or cooled?",
     askShort: "Packed hot or cooled?",
@@ -92,24 +94,24 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
     later: LATER,
     onlyFor: { packs: ["hot"] },
     source: GUIDE_1,
-  },
-  {
+  }),
+  factor({
     id: "headspace",
     ask: "How much headspace?",
     answer: { type: "inches" },
     otherwise: "Put it right before the jars go in; otherwise keep them in the refrigerator.",
     later: SEAL,
     source: GUIDE_1,
-  },
-  {
+  }),
+  factor({
     id: "new-lids",
     ask: "Lids: new or used?",
     answer: { type: "choice", right: ["new"], wrong: ["used", "old", "reused"] },
     otherwise: "Put on new lids before the jars go in, or keep them in the refrigerator.",
     later: SEAL,
     source: GUIDE_1,
-  },
-  {
+  }),
+  factor({
     id: "sound-ferment",
     ask: "The ferment: sound, or with slime, mold below the surface or a bad smell?",
     answer: {
@@ -119,8 +121,8 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
     },
     otherwise: "Throw it out.",
     source: GUIDE_6,
-  },
-  {
+  }),
+  factor({
     id: "full-salt",
     ask: "The salt: all by the recipe or less?",
     answer: {
@@ -130,5 +132,7 @@ export const CRITICAL_FACTORS: CriticalFactor[] = [
     },
     otherwise: "With less salt a ferment is not safe: put in the rest now, or throw it out.",
     source: GUIDE_6,
-  },
+  }),
 ];
+
+export type FactorId = (typeof CRITICAL_FACTORS)[number]["id"];

@@ -14,6 +14,7 @@ import { numbersAt } from "../values/spoken-numbers.ts";
 import { textOf, type Utterance } from "../words.ts";
 import { choiceIn, exactChoice } from "./choosing.ts";
 import { isGuess, withoutGuesses } from "./confirms.ts";
+import { FACTOR_WORDINGS } from "./factor-wordings.ts";
 
 /** Words that stand around a bare answer and add nothing. */
 const AROUND = wordSet(
@@ -258,9 +259,6 @@ const NOT_KNOWN = new RegExp(
     ")\\b",
 );
 
-/** "The jars are new", said of anything but the lids. */
-const OTHER_PARTS = /^(?!.*\blids?\b).*\b(jars?|rings?|bands?|pots?|gauges?)\b/;
-
 /** Whoever names a choice along with one of these only thinks so. */
 const HEDGED_CHOICE = /\b(think|guess|reckon|suppose|hope|believe|should be|must be|ought)\b/;
 
@@ -280,7 +278,7 @@ function guarded(said: Utterance, question: OpenQuestion): Command | undefined {
       return lostBoil(said) ?? plainly(said, question);
     case "choice": {
       if (beginsAsking(said.words.map(({ word }) => word))) return undefined;
-      if (question.key === "new-lids" && OTHER_PARTS.test(all)) return undefined;
+      if (FACTOR_WORDINGS.get(question.key ?? "")?.otherwise?.test(all)) return undefined;
       if (NOT_KNOWN.test(all) || HEDGED_CHOICE.test(all)) return UNKNOWN_TO_US;
       const chosen = exactChoice(said, question);
       return chosen === undefined ? undefined : answer(chosen, 1, chosenMeans(chosen, question));

@@ -2,6 +2,7 @@ import { wordSet } from "../grammar/word-set.ts";
 import { editDistance, soundKey } from "../spelling/sound.ts";
 import { ordinalAt, smallWholeAt } from "../values/spoken-numbers.ts";
 import { type Utterance, utteranceOf } from "../words.ts";
+import { FACTOR_WORDINGS } from "./factor-wordings.ts";
 
 /** Understanding the answer to "which one?": which of the choices offered are picked. */
 
@@ -98,14 +99,8 @@ const IDLE_BESIDE = wordSet(
 const JOINS = wordSet("and also too");
 const DENIES = wordSet("no not never none neither without");
 
-/** What the question is about, as the subject of its answer; all else is about something else. */
+/** What questions about no factor are about, as the subject of an answer. */
 const SUBJECTS: Readonly<Record<string, string>> = {
-  "new-lids": "lids|caps|tops",
-  "sterile-jars": "jars|empty jars|jars and all",
-  "bottled-juice": "juice|lemon juice|lime juice",
-  "acid-in-every-jar": "acid|lemon juice|lime juice|citric acid",
-  "full-salt": "salt",
-  "sound-ferment": "ferment|crock|kraut",
   gauge: "gauge|canner|one",
   cover: "lids|jars",
   "still-covered": "lids|jars",
@@ -120,19 +115,18 @@ const ALL_OF_IT =
 const BUT_THAT = IT.replace("|that|this", "");
 /** "All in all" sums up. */
 const OF_ALL = ALL_OF_IT.replace("|all|both", "");
-/** "Bottled the lot" tells of jars. */
-const OF_JUICE = "all of it|every (?:last )?one|this time";
 
 /** Whether words say a choice and no more: its own words, said of what was asked. */
 function saysPlainly(all: string, choice: string, key: string): boolean {
-  const nouns = SUBJECTS[key];
+  const factor = FACTOR_WORDINGS.get(key);
+  const nouns = factor?.nouns ?? SUBJECTS[key];
   const named = nouns
     ? `|(?:(?:all|both) )?(?:of )?(?:the |my |our |these |those )?(?:${nouns})`
     : "";
   const after = nouns ? `(?: (?:${nouns}))?` : "";
   const [it, of] = /^all\b/.test(choice) ? [BUT_THAT, OF_ALL] : [IT, ALL_OF_IT];
-  const whole = key === "bottled-juice" ? OF_JUICE : of;
-  const ones = key === "hot-pack-hot" ? "" : "(?: ones)?";
+  const whole = factor?.wholes ?? of;
+  const ones = factor?.noOnes ? "" : "(?: ones)?";
   const form =
     `^(?:(?:${it}${named}) )?(?:(?:${HAS}) )?(?:(?:all|both|brand|a|the) )*` +
     `(${choice})${ones}${after}(?: (?:${whole}))?$`;

@@ -27,13 +27,18 @@ const guesses = GUESSES.map((guess) => guess.split(" ")).sort((a, b) => b.length
 const known = new Map<string, Wording[]>();
 
 function wordingsOf({ id, words = [] }: AskedFactor): Wording[] {
-  const common = Object.hasOwn(FACTOR_WORDINGS, id) ? FACTOR_WORDINGS[id] : undefined;
   const own = words.map((one) =>
     utteranceOf(one)
       .words.map(({ word }) => word)
       .join(" "),
   );
-  const { value, yes, no, beside = [], asked = [] } = common ?? { yes: own, no: [] };
+  const {
+    value,
+    yes,
+    no,
+    beside = [],
+    asked = [],
+  } = FACTOR_WORDINGS.get(id) ?? { subject: "", yes: own, no: [] };
   const key = `${id} ${yes.join("|")}`;
   const before = known.get(key);
   if (before) return before;

@@ -1,4 +1,5 @@
 // data table
+import type { FactorId } from "../../recipe/critical-factors.ts";
 import { VINEGAR_PERCENT } from "../../reckon/trade-numbers.ts";
 
 /**
@@ -6,6 +7,18 @@ import { VINEGAR_PERCENT } from "../../reckon/trade-numbers.ts";
  * does not: part of what the question asks never confirms it.
  */
 type FactorWording = {
+  /** What an answer about it is said to be about, in the language of pattern.ts. */
+  subject: string;
+  /** What it may be called as the subject of an answer that names a choice. */
+  nouns?: string;
+  /** Words that all of it is called by there, where not all usual ones are. */
+  wholes?: string;
+  /** No "ones" stands behind its choices: "hot ones" are jars. */
+  noOnes?: true;
+  /** What is said of something else, though it names a choice. */
+  otherwise?: RegExp;
+  /** Words that can be about it. */
+  belongs?: RegExp;
   /**
    * For a factor asked about as a number: its phrases contain a {value}, and only this one confirms
    * it.
@@ -189,8 +202,10 @@ export const FACTOR_LISTS: Readonly<Record<string, string>> = {
   `,
 };
 
-export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
+const WORDINGS: Readonly<Record<FactorId, FactorWording>> = {
   "vinegar-5-percent": {
+    subject: "vinegar|strength of the vinegar|vinegar strength|percent|percentage|acidity",
+    belongs: /\b(vinegar|percent|label|bottle|strength|strong|weak|grain)/,
     value: VINEGAR_PERCENT,
     yes: [
       "{value} percent",
@@ -251,6 +266,11 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
     ],
   },
   "bottled-juice": {
+    subject: "bottled juice|juice|bottle",
+    nouns: "juice|lemon juice|lime juice",
+    belongs: /\b(juice|lemons?|limes?|bottled?|fresh|squeezed)/,
+    // "Bottled the lot" tells of jars.
+    wholes: "all of it|every (?:last )?one|this time",
     yes: [
       "(it|<juice>) is bottled",
       "[<we>] [used] bottled (lemon juice|lime juice|juice|lemon|lime)",
@@ -296,6 +316,9 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
     ],
   },
   "acid-in-every-jar": {
+    subject: "acid|lemon juice|citric acid|lemon",
+    nouns: "acid|lemon juice|lime juice|citric acid",
+    belongs: /\b(acid|juice|lemons?|limes?|citric|every|all of them)/,
     yes: [
       "<acid> [is|went] in (every|each|every single) jar",
       "(every|each|every single) jar (got|has|had) (it is) (acid|lemon juice|citric acid)",
@@ -350,6 +373,9 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
     ],
   },
   "sterile-jars": {
+    subject: "empty jars|jars being (sterile|sterilized)|sterilizing [the jars]",
+    nouns: "jars|empty jars|jars and all",
+    belongs: /\b(steril|wash|clean|boil|jars?)/,
     yes: [
       "<empty-jars> (are|were) [all] (sterile|sterilized|boiled)",
       "[all] sterile jars",
@@ -391,6 +417,9 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
     ],
   },
   "hot-pack-hot": {
+    subject: "pack|packing|hot pack|food being hot|packing [it|them] hot",
+    belongs: /\b(hot|cold|cool|warm|heat|boil|pot)/,
+    noOnes: true,
     yes: [
       "<food> [was|were] [all] (packed|filled) <hot>",
       "<food> went in <hot>",
@@ -448,6 +477,8 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
     ],
   },
   headspace: {
+    subject: "headspace|head space|room at the top",
+    belongs: /\b(headspace|head space|inch|inches|fill|overfill|rim|brim|room|gap|space|full)/,
     yes: [
       "<headspace> [is|was] checked [<each-jar>]",
       "<headspace> is (right|good|correct|fine) [<each-jar>]",
@@ -504,6 +535,10 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
     ],
   },
   "new-lids": {
+    subject: "lids|lid|lids being new|new lids",
+    nouns: "lids|caps|tops",
+    belongs: /\b(lids?|new|old|used|box)\b/,
+    otherwise: /^(?!.*\blids?\b).*\b(jars?|rings?|bands?|pots?|gauges?)\b/,
     yes: [
       "<new> lids",
       "<new> <fresh>",
@@ -575,6 +610,8 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
     ],
   },
   "sound-ferment": {
+    subject: "ferment|crock",
+    nouns: "ferment|crock|kraut",
     yes: [
       "([the] ferment|it|the crock|the kraut) is [perfectly] sound",
       `
@@ -612,6 +649,8 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
     ],
   },
   "full-salt": {
+    subject: "salt",
+    nouns: "salt",
     yes: [
       "all <salt> is in",
       "all <salt> is in [and] [it is] [by the|as the] recipe",
@@ -638,6 +677,11 @@ export const FACTOR_WORDINGS: Readonly<Record<string, FactorWording>> = {
     ],
   },
 };
+
+/** Those of a factor by its id; a recipe may have factors of its own, which are not here. */
+export const FACTOR_WORDINGS: ReadonlyMap<string, FactorWording> = new Map(
+  Object.entries(WORDINGS),
+);
 
 /** Words that add nothing to such a clause and may stand anywhere in it. */
 export const FACTOR_FILLERS: readonly string[] = [

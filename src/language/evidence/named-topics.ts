@@ -5,11 +5,12 @@
  */
 import type { SpoilSign } from "../../kitchen/events.ts";
 import type { Term } from "../../kitchen/glossary.ts";
+import type { FactorId } from "../../recipe/critical-factors.ts";
 
 type Topics<T extends string> = readonly (readonly [T, RegExp])[];
 
 /** Every one that fits is mentioned, the likeliest first. */
-export const FACTOR_TOPICS: Topics<string> = [
+export const FACTOR_TOPICS: Topics<FactorId> = [
   ["headspace", /\b(head ?space|head ?room|brim|brimful|overfilled|underfilled)\b/],
   [
     "bottled-juice",

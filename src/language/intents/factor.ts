@@ -10,23 +10,9 @@ const finishFactor: Finish = ({ about, ...rest }, { factors, question }) => {
   if (about === undefined) return { slots: rest };
   const named = (about as string[]).find((id) => !factors || factors.some((one) => one.id === id));
   const key = question?.key ?? "";
-  const asked = Object.hasOwn(FACTOR_WORDINGS, key) ? key : undefined;
+  const asked = FACTOR_WORDINGS.has(key) ? key : undefined;
   const meant = named ?? asked;
   return meant === undefined ? undefined : { slots: { ...rest, factor: meant } };
-};
-
-/** What an answer about each of them is said to be about. */
-const SUBJECTS: Readonly<Record<string, string>> = {
-  "vinegar-5-percent":
-    "vinegar|strength of the vinegar|vinegar strength|percent|percentage|acidity",
-  "bottled-juice": "bottled juice|juice|bottle",
-  "acid-in-every-jar": "acid|lemon juice|citric acid|lemon",
-  "sterile-jars": "empty jars|jars being (sterile|sterilized)|sterilizing [the jars]",
-  "hot-pack-hot": "pack|packing|hot pack|food being hot|packing [it|them] hot",
-  headspace: "headspace|head space|room at the top",
-  "new-lids": "lids|lid|lids being new|new lids",
-  "sound-ferment": "ferment|crock",
-  "full-salt": "salt",
 };
 
 /**
@@ -54,7 +40,7 @@ export const factor: MeaningOf<"factor"> = {
         "what i (said|answered) [there|before|just now] was (wrong|not right|not true)",
       ],
     },
-    ...Object.entries(SUBJECTS).map(([factor, subject]) => ({
+    ...[...FACTOR_WORDINGS].map(([factor, { subject }]) => ({
       set: { factor, held: "unsure", takenBack: true } as const,
       phrases: takingBack(subject),
     })),

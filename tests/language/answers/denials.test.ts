@@ -32,7 +32,7 @@ function sentenceOf(chance: Dice, phrase: string): string {
 }
 
 describe("a wording that denies", () => {
-  const wordings = Object.entries(FACTOR_WORDINGS).flatMap(([factor, { no }]) =>
+  const wordings = [...FACTOR_WORDINGS].flatMap(([factor, { no }]) =>
     no.map((phrase): [string, string] => [factor, phrase]),
   );
 

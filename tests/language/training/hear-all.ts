@@ -38,7 +38,7 @@ function contextOf({ situation }: Sentence, at: number): Context {
     timers: [{ id: "t-1", label: "rice" }],
     loads: named.length > 0 ? [{ id: "L1", canner: "canner", stages: named }] : [],
     ...(question ? { question } : {}),
-    ...(at % 2 === 0 ? { factors: Object.keys(FACTOR_WORDINGS).map((id) => ({ id })) } : {}),
+    ...(at % 2 === 0 ? { factors: [...FACTOR_WORDINGS.keys()].map((id) => ({ id })) } : {}),
   });
 }
 
