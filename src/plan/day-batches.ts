@@ -15,6 +15,7 @@ import {
   LID_WAIT_MINUTES,
   LOAD_MINUTES,
   SETTLE_MINUTES,
+  STAND_HOURS,
   TO_PRESSURE_MINUTES,
   TO_ZERO_MINUTES,
   UNLOAD_MINUTES,
@@ -41,8 +42,6 @@ export type DayBatch = {
 };
 
 const HEAT_OFF_MINUTES = 1;
-/** A canner is kept hot no longer than this, since its water boils away (our choice). */
-const WARM_WITHIN_MINUTES = 120;
 
 /**
  * @param lengthOf minutes of an attended or heating stage, learned where there is something to
@@ -72,9 +71,7 @@ function ownStage(
   const learned = rulesOf(stage).learned;
   const length: StageLength = learned ? lengthOf(stage) : { minutes: stage.typicalMinutes };
   const after = stage.after.map((link) => linkOf(link.stage, stage, recipe, terms, link));
-  if (hasRole(stage, "filling") && terms) {
-    after.push({ stage: CANNER_STAGE, atMostMinutes: WARM_WITHIN_MINUTES });
-  }
+  if (hasRole(stage, "filling") && terms) after.push({ stage: CANNER_STAGE });
   return {
     id: stage.id,
     kind: stage.kind,
@@ -86,7 +83,10 @@ function ownStage(
   };
 }
 
-/** How soon a stage follows another: hot food goes into jars at once. */
+/**
+ * How soon a stage follows another: hot food goes into jars at once, and what has been on the heat
+ * stands no longer than food may stand warm.
+ */
 function linkOf(
   before: string,
   stage: Stage,
@@ -95,10 +95,11 @@ function linkOf(
   link: { atLeastMinutes?: number; atMostMinutes?: number },
 ): PlanAfter {
   const from = recipe.stages.find((one) => one.id === before);
-  const hot = hasRole(stage, "filling") && from && rulesOf(from).plan.burner;
+  const heated = from !== undefined && rulesOf(from).plan.burner;
+  const warm = heated || from?.uses.includes("burner") ? STAND_HOURS.usual * 60 : undefined;
   // A raw pack's brine is kept hot or brought back to a boil; hot-packed food is filled at once.
-  const atOnce = hot && terms?.pack === "hot" ? HOT_WITHIN_MINUTES : undefined;
-  const atMost = link.atMostMinutes ?? atOnce;
+  const atOnce = heated && hasRole(stage, "filling") && terms?.pack === "hot";
+  const atMost = link.atMostMinutes ?? (atOnce ? HOT_WITHIN_MINUTES : warm);
   return {
     stage: before,
     ...(link.atLeastMinutes === undefined ? {} : { atLeastMinutes: link.atLeastMinutes }),
@@ -106,12 +107,13 @@ function linkOf(
   };
 }
 
-/** Minutes a load holds the canner, from the first jar going in to the last coming out. */
-function cannerMinutes(terms: ProcessTerms): number {
+/** Minutes from the first jar going into the canner: to the heat going off, and to the last out. */
+function cannerMinutes(terms: ProcessTerms): { heatOff: number; out: number } {
   const pressure = terms.method === "pressure";
   const comeUp = COME_UP_MINUTES + (pressure ? VENT_MINUTES + TO_PRESSURE_MINUTES : 0);
   const down = pressure ? TO_ZERO_MINUTES + LID_WAIT_MINUTES : SETTLE_MINUTES;
-  return LOAD_MINUTES + comeUp + terms.minutes + HEAT_OFF_MINUTES + down + UNLOAD_MINUTES;
+  const heatOff = LOAD_MINUTES + comeUp + terms.minutes;
+  return { heatOff, out: heatOff + HEAT_OFF_MINUTES + down + UNLOAD_MINUTES };
 }
 
 /** The canner is occupied from loading to unloading, with hands needed at both ends. */
@@ -119,22 +121,28 @@ function cannerStagesOf(recipe: Recipe, terms: ProcessTerms): PlanStage[] {
   const fill = recipe.stages.find((stage) => hasRole(stage, "filling"));
   const cool = recipe.stages.find((stage) => hasRole(stage, "cooling"));
   const window = cool?.window;
+  const { heatOff, out } = cannerMinutes(terms);
   return [
     {
       id: CANNER_STAGE,
       kind: heat.kind,
       minutes: CANNER_WARM_UP_MINUTES,
       hands: "start",
-      uses: [],
+      uses: ["canner", "burner"],
       after: [],
     },
     {
       id: process.kind,
       kind: process.kind,
-      minutes: cannerMinutes(terms),
-      hands: { startMinutes: LOAD_MINUTES, endMinutes: UNLOAD_MINUTES + HEAT_OFF_MINUTES },
+      minutes: out,
+      hands: { startMinutes: LOAD_MINUTES, endMinutes: UNLOAD_MINUTES },
       uses: ["canner", "burner"],
       after: fill ? [{ stage: fill.id, atMostMinutes: HOT_WITHIN_MINUTES }] : [],
+      moments: [
+        { what: "load", minute: 0 },
+        { what: "heat-off", minute: heatOff },
+        { what: "lift-out", minute: out - UNLOAD_MINUTES },
+      ],
     },
     {
       id: cooling.kind,

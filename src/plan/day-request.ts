@@ -17,7 +17,7 @@ import type { Stage } from "../recipe/recipe.ts";
 import { type DayBatch, dayBatch } from "./day-batches.ts";
 import type { Lessons } from "./learning/learn.ts";
 import type { PlanBatch, PlanRequest } from "./plan-request.ts";
-import { lotsOf, runningBatch } from "./running-batch.ts";
+import { hotCanners, lotsOf, runningBatch } from "./running-batch.ts";
 import { eachAlone, sharingPots } from "./shared-pots.ts";
 import { quietSpans, stageLength, wantedBatch } from "./wanted-batch.ts";
 
@@ -78,6 +78,7 @@ export function dayRequest(asked: DayAsked): DayRequest | { fault: string } {
   const request: PlanRequest = {
     batches: asBegun(withShared),
     resources: { hands: 1, burner: burners, canner: Math.max(1, canners.length) },
+    hotCanners: hotCanners(state, now),
     startMs,
     nowMs: Math.max(now, asked.notBefore ?? now) + offset,
     zone: state.zone,

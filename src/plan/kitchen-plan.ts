@@ -1,9 +1,10 @@
 import { MINUTE_MS } from "../kitchen/time.ts";
-import { type KitchenProject, kitchenProject, type PlacedStep } from "./kitchen-project.ts";
+import { type KitchenProject, kitchenProject } from "./kitchen-project.ts";
 import { planAgain } from "./plan-again.ts";
 import { whatLimits } from "./plan-limits.ts";
 import { whatStandsInTheWay } from "./plan-obstacles.ts";
-import type { KitchenPlan, PlanRequest, PlanTask } from "./plan-request.ts";
+import type { KitchenPlan, PlanRequest } from "./plan-request.ts";
+import { lightLate, planTasks } from "./plan-tasks.ts";
 import { shareOf } from "./solver/budget.ts";
 import type { Effort, Objective, Project, Schedule, Solution } from "./solver/model.ts";
 import { solve } from "./solver/solve.ts";
@@ -28,7 +29,8 @@ export function planKitchen(request: PlanRequest, effort: Effort): KitchenPlan {
     return withoutPlan(request, kitchen, shortest, effort);
   const calm = (request.prefer ?? (request.finishByMs === undefined ? "short" : "calm")) === "calm";
   const chosen = calm ? calmest(kitchen.project, shortest, shareOf(effort, 0.25)) : shortest;
-  const tasks = tasksOf(request, kitchen, chosen.starts);
+  const starts = lightLate(kitchen, chosen.starts);
+  const tasks = planTasks(request, kitchen, starts);
   const grid = kitchen.gridMinutes;
   return {
     feasible: true,
@@ -71,38 +73,6 @@ function withoutPlan(
         ? []
         : whatStandsInTheWay(request, kitchen, solution, shareOf(effort, 0.5)),
   };
-}
-
-/** When the task of a step ends: a stage with a window goes on until what follows it begins. */
-function endOf(placed: PlacedStep, starts: Schedule): number {
-  const start = starts[placed.activity]!;
-  const end = start + placed.length;
-  if (!placed.step.window || placed.step.endedMs !== undefined) return end;
-  if (placed.followers.length === 0) return end;
-  return Math.max(end, Math.min(...placed.followers.map((follower) => starts[follower]!)));
-}
-
-function tasksOf(request: PlanRequest, kitchen: KitchenProject, starts: Schedule): PlanTask[] {
-  const at = (slot: number) => request.startMs + slot * kitchen.gridMinutes * MINUTE_MS;
-  const tasks = kitchen.placed.map((placed): PlanTask => {
-    const { step, attended } = placed;
-    const start = starts[placed.activity]!;
-    const task: PlanTask = {
-      batch: step.batch,
-      stage: step.stage,
-      kind: step.kind,
-      startMs: step.startedMs ?? at(start),
-      endMs: step.endedMs ?? at(endOf(placed, starts)),
-      uses: [...step.uses],
-      hands: attended.length > 0,
-      attended: attended.map(([offset, length]) => [
-        at(start + offset),
-        at(start + offset + length),
-      ]),
-    };
-    return step.load === undefined ? task : { ...task, load: step.load };
-  });
-  return tasks.sort((a, b) => a.startMs - b.startMs || a.endMs - b.endMs);
 }
 
 /** Total grid steps between the ends of stages and the starts of what follows them. */

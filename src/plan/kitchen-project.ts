@@ -1,7 +1,11 @@
+import { rulesOf } from "../kitchen/stages/kinds.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
-import { type PlanStep, planSteps, SHORT_WINDOW_MINUTES } from "./plan-loads.ts";
+import { CANNER_WARM_UP_MINUTES } from "../reckon/trade-numbers.ts";
+import { HotCanners } from "./hot-canners.ts";
+import { CANNER_STAGE, type PlanStep, planSteps, SHORT_WINDOW_MINUTES } from "./plan-loads.ts";
 import type { PlanRequest } from "./plan-request.ts";
-import type { Activity, Lag, Objective, Project } from "./solver/model.ts";
+import { PRESENCE, ProjectDraft } from "./project-draft.ts";
+import type { Objective, Project } from "./solver/model.ts";
 import { SURE_PART, windowGate } from "./window-gate.ts";
 
 /** A step's place in the project: its activity, its length there, and when hands are needed. */
@@ -15,14 +19,23 @@ export type PlacedStep = {
   followers: string[];
 };
 
-export type KitchenProject = { project: Project; placed: PlacedStep[]; gridMinutes: number };
+export type KitchenProject = {
+  project: Project;
+  placed: PlacedStep[];
+  /** The activities in which a cold canner is lit. */
+  lightings: string[];
+  gridMinutes: number;
+};
 
 const START_MINUTES = 5;
+/** More pots and canners than any kitchen has on at once. */
+const MANY = 1000;
 
 /** Turns the kitchen's request into activities and lags. Throws a RangeError on unknown stages. */
 export function kitchenProject(request: PlanRequest): KitchenProject {
   const build = new ProjectBuilder(request);
   for (const batch of request.batches) build.addBatch(planSteps(batch), batch.label);
+  build.lightCanners();
   build.addQuiet();
   return build.result();
 }
@@ -31,19 +44,29 @@ class ProjectBuilder {
   private readonly request: PlanRequest;
   private readonly grid: number;
   private readonly now: number;
-  private readonly activities: Activity[] = [];
-  private readonly lags: Lag[] = [];
+  private readonly draft: ProjectDraft;
+  private readonly canners: HotCanners;
   private readonly placed: PlacedStep[] = [];
+  private lightings: string[] = [];
   /** Until when work that is going on needs hands, in grid steps. */
   private handsUntil = 0;
   private readonly held = new Map<string, number>();
   private readonly capacities: Record<string, number>;
+  /** Somebody has to stay in the kitchen, where there are hours in which nobody is. */
+  private readonly here: Record<string, number>;
 
   constructor(request: PlanRequest) {
     this.request = request;
     this.grid = request.gridMinutes ?? 5;
     this.now = this.slot(request.nowMs ?? request.startMs);
-    this.capacities = { ...request.resources, hands: request.resources.hands ?? 1 };
+    this.here = request.quiet?.length ? { [PRESENCE]: 1 } : {};
+    this.capacities = {
+      ...request.resources,
+      hands: request.resources.hands ?? 1,
+      ...(request.quiet?.length ? { [PRESENCE]: MANY } : {}),
+    };
+    this.draft = new ProjectDraft(this.capacities);
+    this.canners = new HotCanners(this.draft, (minutes) => this.up(minutes));
   }
 
   private up(minutes: number): number {
@@ -61,21 +84,70 @@ class ProjectBuilder {
   addBatch(steps: readonly PlanStep[], label: string): void {
     const hasty = hastySteps(steps);
     const own = new Map<string, PlacedStep>();
+    const lit = steps.find(({ stage }) => stage === CANNER_STAGE);
+    const toLight = lit?.startedMs === undefined ? lit : undefined;
     for (const step of steps) {
+      if (step === toLight) continue;
       const minutes = hasty.has(step.id) ? (step.p90Minutes ?? step.minutes) : step.minutes;
-      own.set(step.id, this.addStep(step, this.up(step.window?.minMinutes ?? minutes)));
+      const length = this.up(step.window?.minMinutes ?? minutes);
+      own.set(step.id, this.addStep(step, length, lit !== undefined));
     }
     this.keepForWindows(steps, own);
     for (const step of steps) {
       for (const link of step.after) {
+        if (link.stage === toLight?.id) continue;
         const before = own.get(link.stage);
         if (!before) throw new RangeError(`${label}: ${step.id} follows an unknown ${link.stage}`);
         this.link(before, own.get(step.id)!, link.atLeastMinutes ?? 0, link.atMostMinutes);
       }
       const next = own.get(`${step.stage}@${(step.load ?? 0) + 1}`);
       if (step.load !== undefined && next && step.uses.includes("canner"))
-        this.lags.push({ from: own.get(step.id)!.activity, to: next.activity, atLeast: 0 });
+        this.draft.follow(own.get(step.id)!.activity, next.activity, 0);
     }
+    if (lit) this.holdCanner(steps, own, lit.startedMs !== undefined);
+  }
+
+  /** From its first jar on, a load has its canner to itself. */
+  private holdCanner(
+    steps: readonly PlanStep[],
+    own: ReadonlyMap<string, PlacedStep>,
+    warm: boolean,
+  ): void {
+    let claimed = warm;
+    for (const step of steps) {
+      if (!isLoading(step) || step.startedMs !== undefined) continue;
+      const process = own.get(step.id)!;
+      const fill = own.get(step.after[0]?.stage ?? "");
+      const holds = this.holds(step);
+      if (!fill || fill.step.startedMs !== undefined) {
+        this.draft.pinned(
+          process.activity,
+          { name: "hold", offset: 0, duration: process.length },
+          holds,
+        );
+      } else {
+        const load = {
+          fill: fill.activity,
+          process: process.activity,
+          fillLength: fill.length,
+          processLength: process.length,
+        };
+        this.canners.add(load, claimed, holds);
+      }
+      claimed = false;
+    }
+  }
+
+  /** What a step occupies, of what the kitchen counts. */
+  private holds({ uses, kind }: Pick<PlanStep, "uses" | "kind">): Record<string, number> {
+    const counted = uses.filter((use) => use in this.capacities).map((use) => [use, 1]);
+    return { ...Object.fromEntries(counted), ...(rulesOf({ kind }).plan.present ? this.here : {}) };
+  }
+
+  lightCanners(): void {
+    const { hotCanners = 0 } = this.request;
+    const holds = this.holds({ kind: "heat", uses: ["canner", "burner"] });
+    this.lightings = this.canners.light(hotCanners, holds, this.now);
   }
 
   /**
@@ -91,15 +163,12 @@ class ProjectBuilder {
         const quick = own.get(id)!;
         const latest = this.up(SURE_PART * step.minutes) - quick.length;
         if (quick.step.startedMs === undefined)
-          this.lags.push({
-            from: quick.activity,
-            to: own.get(step.id)!.activity,
-            atLeast: -latest,
-          });
+          this.draft.follow(quick.activity, own.get(step.id)!.activity, -latest);
       }
       for (const { what, withinMinutes, neededMinutes } of gate.free) {
         if (what === "hands" || !(what in this.capacities)) continue;
-        const to = this.up(neededMinutes);
+        if (what === "canner") this.waitForCanner(step, withinMinutes, own);
+        const to = this.up(neededMinutes) - this.fillingBefore(steps, own, step.load);
         const key = `${what} ${step.load ?? 0}`;
         if (to <= (kept.get(key)?.to ?? 0)) continue;
         kept.set(key, { step, from: this.up(withinMinutes), to });
@@ -108,11 +177,36 @@ class ProjectBuilder {
     for (const [key, { step, from, to }] of kept) {
       const [what = ""] = key.split(" ");
       if (to > from)
-        this.pinned(own.get(step.id)!.activity, `kept-${what}`, from, to - from, { [what]: 1 });
+        this.draft.pinned(
+          own.get(step.id)!.activity,
+          { name: `kept-${what}`, offset: from, duration: to - from },
+          { [what]: 1 },
+        );
     }
   }
 
-  private addStep(step: PlanStep, planned: number): PlacedStep {
+  /** How long the load's canner is held while its jars are filled, where it is held. */
+  private fillingBefore(
+    steps: readonly PlanStep[],
+    own: ReadonlyMap<string, PlacedStep>,
+    load: number | undefined,
+  ): number {
+    if (!steps.some(({ stage }) => stage === CANNER_STAGE)) return 0;
+    const process = steps.find((step) => isLoading(step) && step.load === load);
+    return own.get(process?.after[0]?.stage ?? "")?.length ?? 0;
+  }
+
+  /** Food that is packed hot is not heated before there is a hot canner to take it. */
+  private waitForCanner(
+    step: PlanStep,
+    withinMinutes: number,
+    own: ReadonlyMap<string, PlacedStep>,
+  ): void {
+    const long = step.minutes >= CANNER_WARM_UP_MINUTES;
+    this.canners.wait(own.get(step.id)!.activity, long ? this.down(withinMinutes) : 0);
+  }
+
+  private addStep(step: PlanStep, planned: number, cannerHeld: boolean): PlacedStep {
     const activity = `${step.batch}/${step.id}`;
     const placed: PlacedStep = { step, activity, length: planned, attended: [], followers: [] };
     this.placed.push(placed);
@@ -122,20 +216,19 @@ class ProjectBuilder {
       return placed;
     }
     const demands: Record<string, number> = {};
-    const holds = Object.fromEntries(
-      step.uses.filter((use) => use in this.capacities).map((use) => [use, 1]),
-    );
+    const apart = cannerHeld && step.uses.includes("canner");
+    const holds = apart ? {} : this.holds(step);
     const most = step.window ? this.up(step.window.maxMinutes) : planned;
     if (most === planned) Object.assign(demands, holds);
     if (step.hands === "all") demands.hands = 1;
     placed.attended = this.attendedBits(step, planned);
     const earliest = this.now;
-    this.activities.push({ id: activity, duration: planned, demands, earliest, outsideEnd });
+    this.draft.add({ id: activity, duration: planned, demands, earliest, outsideEnd });
     if (most !== planned && Object.keys(holds).length > 0)
-      this.pinned(activity, "hold", 0, most, holds);
+      this.draft.pinned(activity, { name: "hold", offset: 0, duration: most }, holds);
     if (step.hands !== "all")
-      placed.attended.forEach(([offset, length], b) => {
-        this.pinned(activity, `hands${b + 1}`, offset, length, { hands: 1 });
+      placed.attended.forEach(([offset, duration], b) => {
+        this.draft.pinned(activity, { name: `hands${b + 1}`, offset, duration }, { hands: 1 });
       });
     return placed;
   }
@@ -153,18 +246,6 @@ class ProjectBuilder {
     return bits.filter(([, minutes]) => minutes > 0);
   }
 
-  private pinned(
-    to: string,
-    part: string,
-    offset: number,
-    duration: number,
-    demands: Record<string, number>,
-  ): void {
-    const id = `${to}#${part}`;
-    this.activities.push({ id, duration, demands, outsideEnd: true });
-    this.lags.push({ from: to, to: id, atLeast: offset }, { from: id, to, atLeast: -offset });
-  }
-
   /**
    * What has begun stays where it is; what is still going on keeps what it occupies from now on.
    */
@@ -176,7 +257,7 @@ class ProjectBuilder {
     else if (!step.window) placed.length = Math.max(placed.length, this.now - start + 1);
     const { activity, length } = placed;
     const fixed = { earliest: start, latest: start, outsideEnd };
-    this.activities.push({ id: activity, duration: length, demands: {}, ...fixed });
+    this.draft.add({ id: activity, duration: length, demands: {}, ...fixed });
     if (!running) return;
     const end = start + (step.window ? this.up(step.window.maxMinutes) : length);
     const uses: string[] = step.hands === "all" ? [...step.uses, "hands"] : [...step.uses];
@@ -191,17 +272,12 @@ class ProjectBuilder {
     for (const [offset, span] of last) {
       const at = start + offset;
       if (at < this.now || offset === 0) continue;
-      this.occupy(`${activity}#hands`, at, span, { hands: 1 });
+      this.draft.occupy(`${activity}#hands`, at, span, { hands: 1 });
       placed.attended.push([offset, span]);
     }
     if (step.hands === "all") placed.attended = [[0, length]];
     if (step.hands === "all") this.handsUntil = Math.max(this.handsUntil, end);
-    this.occupy(`${activity}#rest`, this.now, end - this.now, demands);
-  }
-
-  private occupy(id: string, at: number, duration: number, demands: Record<string, number>): void {
-    if (duration <= 0) return;
-    this.activities.push({ id, duration, demands, earliest: at, latest: at, outsideEnd: true });
+    this.draft.occupy(`${activity}#rest`, this.now, end - this.now, demands);
   }
 
   private link(before: PlacedStep, next: PlacedStep, least: number, most?: number): void {
@@ -209,24 +285,35 @@ class ProjectBuilder {
     if (next.step.startedMs !== undefined) return;
     const { activity: from, length, step } = before;
     const to = next.activity;
-    this.lags.push({ from, to, atLeast: length + this.up(least) });
+    this.draft.follow(from, to, length + this.up(least));
     const limits: number[] = [];
     if (most !== undefined) limits.push(length + Math.max(this.up(least), this.down(most)));
     if (step.window) limits.push(Math.max(length, this.down(step.window.maxMinutes)));
     for (const limit of limits) {
       const started = step.startedMs === undefined ? undefined : this.slot(step.startedMs);
       const past = started !== undefined && started + limit < this.now;
-      if (!past) this.lags.push({ from: to, to: from, atLeast: -limit });
+      if (!past) this.draft.follow(to, from, -limit);
     }
   }
 
   addQuiet(): void {
+    const { quiet = [], meals = [] } = this.request;
+    const hands = { hands: this.capacities.hands! };
+    this.close("quiet", quiet, { ...hands, ...(quiet.length > 0 ? { [PRESENCE]: MANY } : {}) });
+    this.close("meal", meals, hands);
+  }
+
+  /** Nothing that hands or a cook are needed for lies in these spans, beside what is going on. */
+  private close(
+    name: string,
+    minutes: readonly (readonly [number, number])[],
+    demands: Record<string, number>,
+  ): void {
     let until = this.handsUntil;
-    const spans = (this.request.quiet ?? []).toSorted((a, b) => a[0] - b[0]);
+    const spans = minutes.toSorted((a, b) => a[0] - b[0]);
     spans.forEach(([from, to], q) => {
       const start = Math.max(until, this.down(from));
-      const duration = this.up(to) - start;
-      this.occupy(`quiet${q + 1}`, start, duration, { hands: this.capacities.hands! });
+      this.draft.occupy(`${name}${q + 1}`, start, this.up(to) - start, demands);
       until = Math.max(until, this.up(to));
     });
   }
@@ -235,15 +322,16 @@ class ProjectBuilder {
     const { finishByMs, startMs } = this.request;
     const objectives: Objective[] = [{ kind: "length" }, this.idleWaits()];
     const project: Project = {
-      activities: this.activities,
-      lags: this.lags,
+      activities: this.draft.activities,
+      lags: this.draft.lags,
       capacities: this.capacities,
       objectives,
       ...(finishByMs === undefined
         ? {}
         : { deadline: this.down(Math.max(0, finishByMs - startMs) / MINUTE_MS) }),
     };
-    return { project, placed: this.placed, gridMinutes: this.grid };
+    const { placed, lightings, grid: gridMinutes } = this;
+    return { project, placed, lightings, gridMinutes };
   }
 
   /** The waits between consecutive stages, as a sum of starts. */
@@ -260,6 +348,11 @@ class ProjectBuilder {
     const terms = [...weights].map(([activity, weight]) => ({ activity, weight }));
     return { kind: "sum", terms };
   }
+}
+
+/** Whether jars go into the canner with it. */
+function isLoading({ stage, uses }: PlanStep): boolean {
+  return uses.includes("canner") && stage !== CANNER_STAGE;
 }
 
 /** Steps that a short window depends on: what opens one, and what else its far end waits for. */

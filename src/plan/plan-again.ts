@@ -4,12 +4,16 @@
  */
 import { MINUTE_MS } from "../kitchen/time.ts";
 import type { KitchenProject } from "./kitchen-project.ts";
+import { CANNER_STAGE } from "./plan-loads.ts";
 import type { PlanRequest } from "./plan-request.ts";
 import type { Schedule } from "./solver/model.ts";
 import { violations } from "./solver/verify.ts";
 
 /** Minutes that everything may be put off by; the search closes the gaps this leaves. */
 const DELAYS = [0, 1, 2, 3, 4, 5, 7, 10, 15, 20, 25, 30, 40, 50, 60, 75, 90, 120, 150, 180, 240];
+
+/** The name of a task in which a canner is lit. */
+const LIGHTS = new RegExp(`/${CANNER_STAGE}(@1)?$`);
 
 /** The earlier plan in this project, put off by the least that keeps every rule, if any does. */
 export function planAgain(request: PlanRequest, kitchen: KitchenProject): Schedule | undefined {
@@ -22,6 +26,14 @@ export function planAgain(request: PlanRequest, kitchen: KitchenProject): Schedu
     if (at === undefined) return undefined;
     const minutes = (at - request.startMs) / MINUTE_MS;
     starts.set(activity, Math.round(minutes / kitchen.gridMinutes));
+  }
+  for (const id of kitchen.lightings) {
+    const lit = [...like].flatMap(([name, at]) => (LIGHTS.test(name) ? at : []));
+    if (lit.length === 0) return undefined;
+    starts.set(
+      id,
+      Math.round((Math.min(...lit) - request.startMs) / MINUTE_MS / kitchen.gridMinutes),
+    );
   }
   for (const delay of DELAYS) {
     const schedule = delayed(kitchen, starts, Math.ceil(delay / kitchen.gridMinutes));

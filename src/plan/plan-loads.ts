@@ -37,7 +37,9 @@ export function planSteps(batch: PlanBatch): PlanStep[] {
         batch: batch.id,
         stage: stage.id,
         load: l + 1,
-        after: stage.after.map((link) => linkForLoad(link, repeated, l + 1)),
+        after: stage.after.map((link) =>
+          linkForLoad(link, { repeated, stages: batch.stages }, l + 1),
+        ),
       };
     });
   });
@@ -55,16 +57,26 @@ function forLoad(stage: PlanStage, share: number): PlanStage {
   return p90Minutes === undefined ? scaled : { ...scaled, p90Minutes: p90Minutes * share };
 }
 
-/** A canner that was lit for the first load is kept hot by it for the next. */
-function linkForLoad(link: PlanAfter, repeated: ReadonlySet<string>, load: number): PlanAfter {
+function takesBurner(stage: PlanStage): boolean {
+  return rulesOf(stage).plan.burner || stage.uses.includes("burner");
+}
+
+/** A pot that was made once for all loads is kept hot, or heated again, for the later ones. */
+function linkForLoad(
+  link: PlanAfter,
+  { repeated, stages }: { repeated: ReadonlySet<string>; stages: readonly PlanStage[] },
+  load: number,
+): PlanAfter {
   if (repeated.has(link.stage)) return { ...link, stage: loadStepId(link.stage, load) };
-  if (link.stage !== CANNER_STAGE || load === 1) return link;
+  const before = stages.find(({ id }) => id === link.stage);
+  if (load === 1 || !before || !takesBurner(before)) return link;
   const { atMostMinutes, ...rest } = link;
   return rest;
 }
 
 function repeatedStages(stages: readonly PlanStage[]): Set<string> {
-  const repeated = new Set(stages.filter((s) => s.uses.includes("canner")).map((s) => s.id));
+  const inCanner = stages.filter(({ id, uses }) => uses.includes("canner") && id !== CANNER_STAGE);
+  const repeated = new Set(inCanner.map(({ id }) => id));
   for (let size = -1; size !== repeated.size; ) {
     size = repeated.size;
     for (const stage of stages) {

@@ -25,10 +25,15 @@ export type PlanStage = {
   window?: { minMinutes: number; maxMinutes: number };
   /** True where the day does not have to wait for it: cooling overnight, curing. */
   afterwards?: boolean;
+  /** What is done within it at a moment of its own, minutes from its start. */
+  moments?: readonly { what: MomentKind; minute: number }[];
   /** What has already happened: a stage that has begun or is done is a fact and is not moved. */
   startedMs?: number;
   endedMs?: number;
 };
+
+/** Jars go in, the heat goes off, jars are lifted out; a pot is looked at. */
+export type MomentKind = "load" | "heat-off" | "lift-out" | "look";
 
 export type PlanAfter = { stage: string; atLeastMinutes?: number; atMostMinutes?: number };
 
@@ -60,8 +65,15 @@ export type PlanRequest = {
   /** What has not begun may not begin before this; `startMs` where absent. */
   nowMs?: number;
   finishByMs?: number;
-  /** Minutes from `startMs` in which nothing may need hands, one span for every night. */
+  /**
+   * Minutes from `startMs` in which nothing may need hands, and no pot or canner is on: one span
+   * for every night, and for every time the cook is out.
+   */
   quiet?: readonly (readonly [number, number])[];
+  /** The same where the cook is near the stove, as at a meal: what is on goes on. */
+  meals?: readonly (readonly [number, number])[];
+  /** Canners that are hot, warming or in use now; the others have to be lit. None where absent. */
+  hotCanners?: number;
   /** Zone for the times in the answer. */
   zone: string;
   /** Minutes of one step; 5 where absent. */
@@ -86,6 +98,8 @@ export type PlanTask = {
   hands: boolean;
   /** When hands are needed, as spans of epoch milliseconds. */
   attended: [number, number][];
+  /** What is done within it at a moment of its own, in order, in epoch milliseconds. */
+  moments: { what: MomentKind; ms: number }[];
 };
 
 export type KitchenPlan = {

@@ -14,14 +14,13 @@ import { MINUTE_MS } from "../kitchen/time.ts";
 import { clockEndsAt } from "../kitchen/unbroken-time.ts";
 import type { Stage } from "../recipe/recipe.ts";
 import {
-  HOT_CANNER_MINUTES,
   LID_WAIT_MINUTES,
   SETTLE_MINUTES,
   STILL_HOT_MINUTES,
   TO_ZERO_MINUTES,
 } from "../reckon/trade-numbers.ts";
 import { dayBatch, type StageLength } from "./day-batches.ts";
-import { type PlanStep, planSteps } from "./plan-loads.ts";
+import { CANNER_STAGE, type PlanStep, planSteps } from "./plan-loads.ts";
 import type { PlanBatch, PlanLot, PlanStage } from "./plan-request.ts";
 import { lotsLabel } from "./wanted-batch.ts";
 
@@ -44,7 +43,8 @@ export function runningBatch(
   const day = new RunningDay(state, batch, now, loads);
   const steps = planSteps(dayBatch(day.asPlanned(), lengthOf));
   const stages = steps.map((step) => day.withFacts(step));
-  if (stages.every((stage) => stage.afterwards || stage.endedMs !== undefined)) return undefined;
+  const work = stages.filter(({ id, afterwards }) => id !== CANNER_STAGE && !afterwards);
+  if (work.every((stage) => stage.endedMs !== undefined)) return undefined;
   const { id } = batch;
   return { id, label: day.label, stages: stages.map((stage) => withoutLost(stage, stages)) };
 }
@@ -161,16 +161,15 @@ class RunningDay {
     )?.t;
   }
 
+  /** A canner that is being made hot, or is hot, for its next jars. */
   private cannerWarm(): Happened {
-    const [first] = this.loads;
-    const run = first && runOf(first, "canner");
-    if (run?.startedAt !== undefined) {
-      const minutes = run.spec.typicalMinutes;
-      if (run.endedAt !== undefined) return { startedMs: run.startedAt, endedMs: run.endedAt };
-      const elapsed = (this.now - run.startedAt) / MINUTE_MS;
-      return { startedMs: run.startedAt, minutes: Math.max(minutes, elapsed + OVERDUE_MINUTES) };
-    }
-    return hotCanner(this.state, this.now) ? { minutes: HOT_CANNER_MINUTES } : {};
+    const open = this.loads.find((load) => load.loadedAt === undefined);
+    const run = open && runOf(open, "canner");
+    if (run?.startedAt === undefined) return {};
+    const minutes = run.spec.typicalMinutes;
+    if (run.endedAt !== undefined) return { startedMs: run.startedAt, endedMs: run.endedAt };
+    const elapsed = (this.now - run.startedAt) / MINUTE_MS;
+    return { startedMs: run.startedAt, minutes: Math.max(minutes, elapsed + OVERDUE_MINUTES) };
   }
 
   /** From the first jar going in to the last coming out. */
@@ -187,12 +186,13 @@ class RunningDay {
   }
 }
 
-/** Whether a canner is in use, or was a short time ago. */
-export function hotCanner(state: State, now: number): boolean {
-  return Object.values(state.loads).some((load) => {
-    if (load.loadedAt === undefined || load.state === "abandoned") return false;
+/** How many canners are warming, in use, or were a short time ago. */
+export function hotCanners(state: State, now: number): number {
+  const hot = Object.values(state.loads).filter((load) => {
+    if (load.state === "abandoned") return false;
     return now - (load.unloadedAt ?? now) <= STILL_HOT_MINUTES * MINUTE_MS;
   });
+  return new Set(hot.map(({ canner }) => canner)).size;
 }
 
 /**

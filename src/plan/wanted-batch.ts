@@ -5,7 +5,7 @@ import type { QuietHours } from "../kitchen/events.ts";
 import { sum } from "../kitchen/jars/lots.ts";
 import { listed } from "../kitchen/spoken-names.ts";
 import { KINDS } from "../kitchen/stages/kinds.ts";
-import { localFields } from "../kitchen/time.ts";
+import { instantOf, localFields, MINUTE_MS } from "../kitchen/time.ts";
 import {
   chooseProcess,
   defaultJar,
@@ -140,9 +140,13 @@ export function quietSpans(
   batches: readonly PlanBatch[],
   more = 0,
 ): [number, number][] {
-  const { hour, minute } = localFields(startMs, zone);
-  const begins = hour * 60 + minute;
-  const length = (toMinute - fromMinute + DAY_MINUTES) % DAY_MINUTES;
+  const { year, month, day: today } = localFields(startMs, zone);
+  // By the wall: on the day the clocks change, a night is not as far off as on others.
+  const from = (day: number, minute: number) => {
+    const fields = { year, month, day: today + day, hour: 0, minute, second: 0 };
+    return Math.round((instantOf(fields, zone) - startMs) / MINUTE_MS);
+  };
+  const until = toMinute + (toMinute <= fromMinute ? DAY_MINUTES : 0);
   const longest = Math.max(
     0,
     ...batches.flatMap((one) => one.stages.map((s) => (s.afterwards ? 0 : s.minutes))),
@@ -150,8 +154,8 @@ export function quietSpans(
   const nights = LEAST_NIGHTS + more + Math.floor(longest / DAY_MINUTES);
   const spans: [number, number][] = [];
   for (let day = -1; day < nights; day++) {
-    const at = fromMinute - begins + day * DAY_MINUTES;
-    if (at + length > 0) spans.push([Math.max(0, at), at + length]);
+    const end = from(day, until);
+    if (end > 0) spans.push([Math.max(0, from(day, fromMinute)), end]);
   }
   return spans;
 }

@@ -31,7 +31,15 @@ export const cool: StageRules = {
   window: { short: "cool-short", long: null, opens: "prompt", reminded: false },
   date: null,
   condition: null,
-  plan: { hands: "none", work: "if-attended", burner: false, byJars: false, foreseeable: true },
+  plan: {
+    hands: "none",
+    work: "if-attended",
+    burner: false,
+    byJars: false,
+    foreseeable: true,
+    present: false,
+    lookMinutes: null,
+  },
   says: {
     turn: "when-to-check",
     lost: "boil",

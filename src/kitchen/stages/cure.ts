@@ -29,7 +29,15 @@ export const cure: StageRules = {
   window: null,
   date: "from",
   condition: null,
-  plan: { hands: "none", work: "if-attended", burner: false, byJars: false, foreseeable: true },
+  plan: {
+    hands: "none",
+    work: "if-attended",
+    burner: false,
+    byJars: false,
+    foreseeable: true,
+    present: false,
+    lookMinutes: null,
+  },
   says: {
     turn: "recipe",
     lost: "boil",

@@ -30,7 +30,15 @@ export const depressurize: StageRules = {
   window: null,
   date: null,
   condition: null,
-  plan: { hands: "none", work: "if-attended", burner: false, byJars: false, foreseeable: true },
+  plan: {
+    hands: "none",
+    work: "if-attended",
+    burner: false,
+    byJars: false,
+    foreseeable: true,
+    present: true,
+    lookMinutes: null,
+  },
   says: {
     turn: "recipe",
     lost: "boil",

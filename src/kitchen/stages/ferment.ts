@@ -29,7 +29,15 @@ export const ferment: StageRules = {
   window: { short: "rest-short", long: "rest-long", opens: "prompt", reminded: true },
   date: null,
   condition: null,
-  plan: { hands: "none", work: "if-attended", burner: false, byJars: false, foreseeable: false },
+  plan: {
+    hands: "none",
+    work: "if-attended",
+    burner: false,
+    byJars: false,
+    foreseeable: false,
+    present: false,
+    lookMinutes: null,
+  },
   says: {
     turn: "recipe",
     lost: "boil",

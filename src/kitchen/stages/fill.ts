@@ -30,7 +30,15 @@ export const fill: StageRules = {
   window: null,
   date: null,
   condition: null,
-  plan: { hands: "none", work: "always", burner: false, byJars: true, foreseeable: true },
+  plan: {
+    hands: "none",
+    work: "always",
+    burner: false,
+    byJars: true,
+    foreseeable: true,
+    present: true,
+    lookMinutes: null,
+  },
   says: {
     turn: "how-many-jars",
     lost: "boil",

@@ -29,7 +29,15 @@ export const handsOn: StageRules = {
   window: null,
   date: null,
   condition: null,
-  plan: { hands: "none", work: "if-attended", burner: false, byJars: true, foreseeable: true },
+  plan: {
+    hands: "none",
+    work: "if-attended",
+    burner: false,
+    byJars: true,
+    foreseeable: true,
+    present: true,
+    lookMinutes: null,
+  },
   says: {
     turn: "recipe",
     lost: "boil",

@@ -34,7 +34,15 @@ export const heat: StageRules = {
     minutes: () => undefined,
     readEvery: () => undefined,
   },
-  plan: { hands: "start", work: "if-attended", burner: true, byJars: false, foreseeable: true },
+  plan: {
+    hands: "start",
+    work: "if-attended",
+    burner: true,
+    byJars: false,
+    foreseeable: true,
+    present: true,
+    lookMinutes: 10,
+  },
   says: {
     turn: "recipe",
     lost: "boil",

@@ -56,7 +56,15 @@ export const process: StageRules = {
     readEvery: ({ method }) =>
       method === "low-temperature" ? LOW_TEMPERATURE_READ_MINUTES : undefined,
   },
-  plan: { hands: "none", work: "if-attended", burner: false, byJars: false, foreseeable: true },
+  plan: {
+    hands: "none",
+    work: "if-attended",
+    burner: false,
+    byJars: false,
+    foreseeable: true,
+    present: true,
+    lookMinutes: null,
+  },
   says: {
     turn: "recipe",
     lost: "process",

@@ -29,7 +29,15 @@ export const rest: StageRules = {
   window: { short: "rest-short", long: "rest-long", opens: "alarm", reminded: true },
   date: null,
   condition: null,
-  plan: { hands: "none", work: "if-attended", burner: false, byJars: false, foreseeable: true },
+  plan: {
+    hands: "none",
+    work: "if-attended",
+    burner: false,
+    byJars: false,
+    foreseeable: true,
+    present: false,
+    lookMinutes: null,
+  },
   says: {
     turn: "recipe",
     lost: "boil",

@@ -53,7 +53,7 @@ export type StageRules = KindInRecipe & {
     /** The most minutes from one reading to the next, where only readings show it. */
     readEvery: (terms: ProcessTerms) => number | undefined;
   } | null;
-  /** What the planner needs. */
+  /** What it takes of the kitchen, and for how long hands are really busy. */
   plan: {
     /** When it needs hands, where the recipe does not say that it is attended throughout. */
     hands: "start" | "none";
@@ -64,6 +64,10 @@ export type StageRules = KindInRecipe & {
     byJars: boolean;
     /** Its end can be foreseen within a day. */
     foreseeable: boolean;
+    /** Somebody has to be up and in the kitchen while it goes on. */
+    present: boolean;
+    /** How often it wants a look, where hands are busy with something else; null for never. */
+    lookMinutes: number | null;
   };
   /** Which sentences announce it; `speech/` has the words. */
   says: {

@@ -30,7 +30,15 @@ export const sealCheck: StageRules = {
   window: null,
   date: null,
   condition: null,
-  plan: { hands: "none", work: "can-wait", burner: false, byJars: true, foreseeable: true },
+  plan: {
+    hands: "none",
+    work: "can-wait",
+    burner: false,
+    byJars: true,
+    foreseeable: true,
+    present: false,
+    lookMinutes: null,
+  },
   says: {
     turn: "recipe",
     lost: "boil",

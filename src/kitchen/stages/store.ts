@@ -33,7 +33,15 @@ export const store: StageRules = {
   window: null,
   date: "until",
   condition: null,
-  plan: { hands: "none", work: "if-attended", burner: false, byJars: false, foreseeable: true },
+  plan: {
+    hands: "none",
+    work: "if-attended",
+    burner: false,
+    byJars: false,
+    foreseeable: true,
+    present: false,
+    lookMinutes: null,
+  },
   says: {
     turn: "recipe",
     lost: "boil",

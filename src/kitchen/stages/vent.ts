@@ -35,7 +35,15 @@ export const vent: StageRules = {
     minutes: () => VENT_MINUTES,
     readEvery: () => undefined,
   },
-  plan: { hands: "none", work: "if-attended", burner: false, byJars: false, foreseeable: true },
+  plan: {
+    hands: "none",
+    work: "if-attended",
+    burner: false,
+    byJars: false,
+    foreseeable: true,
+    present: true,
+    lookMinutes: null,
+  },
   says: {
     turn: "recipe",
     lost: "steam",

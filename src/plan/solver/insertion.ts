@@ -14,6 +14,8 @@ export class Inserter {
   private readonly used: Int32Array;
   private readonly low: Int32Array;
   private readonly span: number;
+  /** What is placed already that all groups may wait for. */
+  private readonly ahead: number[] = [];
 
   constructor(problem: Problem) {
     this.problem = problem;
@@ -27,6 +29,7 @@ export class Inserter {
   /** Places the groups in this order; false where one finds no room. */
   build(groups: readonly number[][], order: readonly number[]): boolean {
     this.used.fill(0);
+    this.ahead.length = 0;
     for (const g of order) if (!this.placeGroup(groups[g]!)) return false;
     return true;
   }
@@ -43,16 +46,28 @@ export class Inserter {
 
   private placeGroup(group: readonly number[]): boolean {
     const { low, problem } = this;
-    for (const i of group) low[i] = problem.earliest[i]!;
+    for (const i of group) low[i] = Math.max(problem.earliest[i]!, this.afterCommon(i));
     for (const i of group) this.raise(group, i, low[i]!);
     const order = group.slice();
     for (let attempt = 0; attempt < 40 * group.length; attempt++) {
       order.sort((a, b) => low[a]! - low[b]! || this.longest[b * problem.count + a]!);
       const placed = this.tryOrder(group, order);
-      if (placed === "done") return true;
+      if (placed === "done") {
+        if (problem.common[group[0]!]) this.ahead.push(...group);
+        return true;
+      }
       if (placed === "impossible") return false;
     }
     return false;
+  }
+
+  private afterCommon(i: number): number {
+    let after = 0;
+    for (const j of this.ahead) {
+      const path = this.longest[j * this.problem.count + i]!;
+      if (path !== NO_PATH) after = Math.max(after, this.starts[j]! + path);
+    }
+    return after;
   }
 
   /** Raises the earliest start of i, and of what follows from it. */

@@ -118,14 +118,16 @@ class Minimiser {
     const { problem, budget, random } = this.task;
     const inserter = new Inserter(problem);
     const below = (limit: number) => Math.floor(random() * limit);
+    const common = this.groups.filter(([first]) => problem.common[first!]).length;
     let order = this.groups.map((_, g) => g);
     let length = Number.POSITIVE_INFINITY;
     const tries = problem.count > LARGE ? Number.POSITIVE_INFINITY : 12 * this.groups.length;
     for (let n = 0; n === 0 || (n < tries && !budget.passed(0.6)); n++) {
       const changed = order.slice();
       for (let moves = n === 0 ? 0 : 1 + below(2); moves > 0; moves--) {
-        const [moved] = changed.splice(below(changed.length), 1);
-        changed.splice(below(changed.length + 1), 0, moved!);
+        const own = changed.length - common;
+        const [moved] = changed.splice(common + below(own), 1);
+        if (moved !== undefined) changed.splice(common + below(own), 0, moved);
       }
       budget.used += this.groups.length;
       if (!inserter.build(this.groups, changed)) continue;

@@ -14,6 +14,8 @@ export type Activity = {
   /** Earliest and latest start from the origin; equal ones pin the activity. */
   earliest?: number;
   latest?: number;
+  /** True where it belongs to no group: all groups may wait for it, and it is placed first. */
+  common?: boolean;
   /** True where the activity's end is not part of the length (quiet hours, overnight cooling). */
   outsideEnd?: boolean;
 };

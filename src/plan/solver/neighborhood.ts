@@ -2,7 +2,10 @@ import type { Network } from "./network.ts";
 import type { Problem } from "./problem.ts";
 import type { Guide } from "./search.ts";
 
-/** The groups of activities that lags tie together: in a kitchen, the batches. */
+/**
+ * The groups of activities that lags tie together: in a kitchen, the batches. What is common to
+ * them stands first.
+ */
 export function groupsOf(problem: Problem): number[][] {
   const leader = Int32Array.from({ length: problem.count }, (_, i) => i);
   const lead = (i: number): number => {
@@ -10,15 +13,18 @@ export function groupsOf(problem: Problem): number[][] {
     while (leader[at] !== at) at = leader[at]!;
     return at;
   };
-  for (let e = 0; e < problem.lagFrom.length; e++)
-    leader[lead(problem.lagFrom[e]!)] = lead(problem.lagTo[e]!);
+  for (let e = 0; e < problem.lagFrom.length; e++) {
+    const [from, to] = [problem.lagFrom[e]!, problem.lagTo[e]!];
+    if (problem.common[from] === problem.common[to]) leader[lead(from)] = lead(to);
+  }
   const groups = new Map<number, number[]>();
   for (let i = 0; i < problem.count; i++) {
     const group = groups.get(lead(i));
     if (group) group.push(i);
     else groups.set(lead(i), [i]);
   }
-  return [...groups.values()];
+  const isCommon = (group: readonly number[]) => problem.common[group[0]!]!;
+  return [...groups.values()].sort((a, b) => isCommon(b) - isCommon(a));
 }
 
 /**

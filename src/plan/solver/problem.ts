@@ -11,6 +11,7 @@ export type Problem = {
   earliest: Int32Array;
   latest: Int32Array;
   counts: Uint8Array;
+  common: Uint8Array;
   resources: string[];
   capacity: Int32Array;
   /** demand[r * count + i] */
@@ -40,6 +41,7 @@ export function readProject(project: Project): Problem {
     earliest: new Int32Array(count),
     latest: new Int32Array(count),
     counts: new Uint8Array(count),
+    common: Uint8Array.from(project.activities, ({ common }) => (common ? 1 : 0)),
     resources,
     capacity: Int32Array.from(resources, (r) => whole(project.capacities[r] ?? 0, r)),
     demand: new Int32Array(resources.length * count),

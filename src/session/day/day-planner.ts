@@ -21,7 +21,7 @@ import type {
   PlanTask,
   Saving,
 } from "../../plan/plan-request.ts";
-import { hotCanner } from "../../plan/running-batch.ts";
+import { hotCanners } from "../../plan/running-batch.ts";
 import { savedBySharing, savingWords } from "../../plan/shared-pots.ts";
 import { seededRandom } from "../../plan/solver/random.ts";
 import { wantedLabel } from "../../plan/wanted-batch.ts";
@@ -219,7 +219,7 @@ export class DayPlanner {
   private settled(wished: Wished, { plan, request }: Worked): Kept {
     const state = this.parts.state();
     const now = kitchenTimeOf(state, request.nowMs ?? request.startMs);
-    const warm = hotCanner(state, now);
+    const warm = hotCanners(state, now) > 0;
     const starts = beginsOf(plan, wished.items, warm);
     const items = wished.items.map((item) => {
       const wall = starts.get(batchOf(request, item));
