@@ -75,6 +75,7 @@ function ownStage(
   return {
     id: stage.id,
     kind: stage.kind,
+    ...(stage.pot === undefined ? {} : { pot: stage.pot }),
     ...length,
     hands: stage.attended ? "all" : rulesOf(stage).plan.hands,
     uses: stage.uses.map((use): PlanUse => (use === "refrigerator" ? "fridge" : use)),

@@ -1,3 +1,4 @@
+import { heat } from "../kitchen/stages/heat.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { CANNER_WARM_UP_MINUTES } from "../reckon/trade-numbers.ts";
@@ -146,7 +147,7 @@ class ProjectBuilder {
 
   lightCanners(): void {
     const { hotCanners = 0 } = this.request;
-    const holds = this.holds({ kind: "heat", uses: ["canner", "burner"] });
+    const holds = this.holds({ kind: heat.kind, uses: ["canner", "burner"] });
     this.lightings = this.canners.light(hotCanners, holds, this.now);
   }
 
@@ -155,6 +156,7 @@ class ProjectBuilder {
    * leads to from the moment it must be free, so that nothing is planned that may not start.
    */
   private keepForWindows(steps: readonly PlanStep[], own: ReadonlyMap<string, PlacedStep>): void {
+    const lit = steps.some(({ stage }) => stage === CANNER_STAGE);
     const kept = new Map<string, { step: PlanStep; from: number; to: number }>();
     for (const step of steps) {
       const gate = windowGate(steps, step.id);
@@ -168,10 +170,12 @@ class ProjectBuilder {
       for (const { what, withinMinutes, neededMinutes } of gate.free) {
         if (what === "hands" || !(what in this.capacities)) continue;
         if (what === "canner") this.waitForCanner(step, withinMinutes, own);
-        const to = this.up(neededMinutes) - this.fillingBefore(steps, own, step.load);
+        const filling = this.fillingBefore(steps, own, step.load);
+        const to = this.up(neededMinutes) - filling;
+        const sure = Math.min(this.up(withinMinutes), Math.ceil(SURE_PART * to));
         const key = `${what} ${step.load ?? 0}`;
         if (to <= (kept.get(key)?.to ?? 0)) continue;
-        kept.set(key, { step, from: this.up(withinMinutes), to });
+        kept.set(key, { step, from: lit ? sure : this.up(withinMinutes), to });
       }
     }
     for (const [key, { step, from, to }] of kept) {
@@ -180,7 +184,10 @@ class ProjectBuilder {
         this.draft.pinned(
           own.get(step.id)!.activity,
           { name: `kept-${what}`, offset: from, duration: to - from },
-          { [what]: 1 },
+          // A canner that waits, hot, has its own burner.
+          what === "canner" && lit && "burner" in this.capacities
+            ? { canner: 1, burner: 1 }
+            : { [what]: 1 },
         );
     }
   }

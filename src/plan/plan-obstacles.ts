@@ -38,6 +38,11 @@ export function whatStandsInTheWay(
   return why;
 }
 
+/** Which batches, or how many jars of a single one, would fit; null where none would. */
+export function whatFits(request: PlanRequest, effort: Effort): string | null {
+  return fewerBatches(request, (changed) => finishOf(changed, shareOf(effort, 1 / 6)));
+}
+
 type Finish = { ms: number; proved: boolean };
 
 function finishOf(request: PlanRequest, effort: Effort): Finish | null {

@@ -11,6 +11,8 @@ export type PlanStage = {
   /** Unique within its batch. */
   id: string;
   kind: StageKind;
+  /** The pot it is in, where the recipe names one. */
+  pot?: string;
   /** Typical or learned length. */
   minutes: number;
   /** Nine times in ten it takes no longer; used where a short window depends on this stage. */

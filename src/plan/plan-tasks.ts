@@ -1,4 +1,4 @@
-/** A schedule as the kitchen's tasks: when each stage goes on, what it uses, when hands are on it. */
+/** A schedule as the tasks of a kitchen: when each goes on, what it uses, when hands are on it. */
 import { heat } from "../kitchen/stages/heat.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
@@ -38,7 +38,7 @@ function endOf(placed: PlacedStep, starts: Schedule): number {
   return Math.max(end, Math.min(...placed.followers.map((follower) => starts[follower]!)));
 }
 
-/** What is done within a stage at moments of its own; a pot that is long on the heat is looked at. */
+/** What is done within a stage at moments of its own; a pot long on the heat is looked at. */
 function momentsOf({ step }: PlacedStep, startMs: number, endMs: number): PlanTask["moments"] {
   const own = (step.moments ?? []).map(({ what, minute }) => {
     return { what, ms: startMs + minute * MINUTE_MS };

@@ -34,6 +34,7 @@ export type Call = {
 
 const flag = (about: string): OptionCall => ({ takes: "switch", about });
 const text = (value: string, about: string): OptionCall => ({ takes: "text", value, about });
+const texts = (value: string, about: string): OptionCall => ({ takes: "texts", value, about });
 const one = (of: readonly string[], about: string): OptionCall => {
   return { takes: "text", value: of.join("|"), of, about };
 };
@@ -271,7 +272,11 @@ export const CALLS = {
       quiet: text("HOURS", "another night for this plan: 22:00-06:00, or none"),
       burners: text("N", "how many burners to plan for"),
       canners: text("N", "how many canners to plan for"),
+      away: texts("HOURS", "out of the kitchen, with nothing on the heat: 14:00-15:00"),
+      meal: texts("HOURS", "at the table, while what is on goes on: 12:00-12:30"),
       begin: flag("keep the plan, and begin its batches by it"),
+      html: HTML,
+      ...FORCE,
       ...JSON_OUT,
     },
   },

@@ -1,37 +1,41 @@
 /** A plan as text: when to do what, drawn as a timeline, and what limits it. */
 import { hasRole, rulesOf } from "../../kitchen/stages/kinds.ts";
-import { localFields, MINUTE_MS } from "../../kitchen/time.ts";
+import { localFields } from "../../kitchen/time.ts";
 import type { KitchenPlan, PlanBatch, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
 import { loadJars } from "../../plan/shared-pots.ts";
+import { type WallRow, wallRows } from "../../plan/wall-rows.ts";
 
 const WIDTH = 60;
 
-function clock(ms: number, startMs: number, zone: string): string {
+export function clock(ms: number, startMs: number, zone: string): string {
   const { hour, minute, day } = localFields(ms, zone);
   const first = localFields(startMs, zone).day;
   const time = `${String(hour).padStart(2, "0")}:${String(minute).padStart(2, "0")}`;
   return day === first ? `${time}     ` : `${time} (${day})`.padEnd(10);
 }
 
-function span(minutes: number): string {
+export function span(minutes: number): string {
   const hours = Math.floor(minutes / 60);
   const rest = Math.round(minutes % 60);
   return hours === 0 ? `${rest} min` : `${hours} h${rest ? ` ${rest} min` : ""}`;
 }
 
-/** One line per task, in the order of the day. */
-function taskLine(request: PlanRequest, task: PlanTask): string {
-  const load = task.load === undefined ? "" : `, load ${task.load}`;
-  const batch = request.batches.find((one) => one.id === task.batch);
-  const label = batch?.label ?? task.batch;
-  const from = clock(task.startMs, request.startMs, request.zone);
-  const length = span((task.endMs - task.startMs) / MINUTE_MS);
-  const hands = task.hands ? "hands" : "     ";
-  return `${from} ${hands}  ${label}: ${task.stage}${load} (${length})${jarsOf(batch, task)}`;
+/** One line for each row of the wall. */
+function rowLine(request: PlanRequest, row: WallRow): string {
+  const load = row.load === undefined ? "" : `, load ${row.load}`;
+  const batch = request.batches.find(({ id }) => id === row.batch);
+  const from = clock(row.ms, request.startMs, request.zone);
+  const length = row.minutes === null ? "" : ` (${span(row.minutes)})`;
+  const look = row.lookMinutes === null ? "" : `; look every ${row.lookMinutes} min`;
+  const hands = row.handsMinutes > 0 ? `hands ${row.handsMinutes}'` : "";
+  const where = row.where.length > 0 ? `  [${row.where.join(", ")}]` : "";
+  const jars = row.minutes === null ? "" : jarsOf(batch, row.task);
+  const what = `${row.label}: ${row.what}${load}${length}${jars}`;
+  return `${from} ${hands.padEnd(10)} ${what}${where}${look}`;
 }
 
 /** Of a filling of several lots: ": 8 Provider, 1 Dragon Tongue". */
-function jarsOf(batch: PlanBatch | undefined, task: PlanTask): string {
+export function jarsOf(batch: PlanBatch | undefined, task: PlanTask): string {
   const { lots = [] } = batch ?? {};
   if (!batch || lots.length < 2 || !hasRole(task, "filling")) return "";
   const parts = (loadJars(batch)[(task.load ?? 1) - 1] ?? []).map(({ lot, jars }) => {
@@ -77,13 +81,12 @@ export function planText(request: PlanRequest, plan: KitchenPlan, notes: string[
     return `${["No plan fits.", ...plan.why.map((why) => `  ${why}`), ...notes].join("\n")}\n`;
   }
   const { zone, startMs } = request;
-  const tasks = [...plan.tasks].sort((a, b) => a.startMs - b.startMs);
   const proved = plan.proved ? "proved: no plan is shorter" : "not proved shortest";
   const [from, to] = [startMs, plan.finishMs].map((ms) => clock(ms, startMs, zone).trim());
   const lines = [
     `From ${from} to ${to}: ${span(plan.minutes)} (${proved})`,
     "",
-    ...tasks.map((task) => taskLine(request, task)),
+    ...wallRows(request, plan).map((row) => rowLine(request, row)),
     "",
     ...bars(request, plan),
     "  H hands, C canner, - waits by itself",

@@ -10,6 +10,7 @@ import { utteranceOf } from "../../language/words.ts";
 import { type DayBatch, dayBatch } from "../../plan/day-batches.ts";
 import { planKitchen } from "../../plan/kitchen-plan.ts";
 import { lessonsOf } from "../../plan/learning/learn.ts";
+import { fitsToday } from "../../plan/one-day.ts";
 import type {
   KitchenPlan,
   PlanBatch,
@@ -46,10 +47,11 @@ import {
   type KitchenWish,
   readKitchenOptions,
 } from "../call/kitchen-options.ts";
-import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
+import { isOn, type Options, optionValue, optionValues, parseOptions } from "../call/options.ts";
 import { recipeToBegin } from "../recipes/recipe-to-begin.ts";
-import type { ReviewIo } from "../record/review-io.ts";
+import { type ReviewIo, writtenOutput } from "../record/review-io.ts";
 import { type BeginWish, beginPlan, oddWithBegin } from "./begin-plan.ts";
+import { planPage } from "./plan-page.ts";
 import { planText } from "./plan-text.ts";
 
 export type PlanIo = {
@@ -65,7 +67,10 @@ export type PlanIo = {
 };
 
 /** Options that plan for a kitchen other than the recorded one. */
-const WHAT_IF = ["altitude", "gauge", "canner-holds", "jar", "pack", "burners", "canners"];
+const WHAT_IF = [
+  ...["altitude", "gauge", "canner-holds", "jar", "pack", "burners", "canners", "away", "meal"],
+  "html",
+];
 
 /** Searching stops after this many steps of work, or this long. */
 const NODE_BUDGET = 400_000;
@@ -113,8 +118,11 @@ export async function planCommand(args: string[], io: PlanIo): Promise<CommandRe
     const json = isOn(parsed.value, "json");
     if (plan.feasible && isOn(parsed.value, "begin"))
       return beginPlan(asked.begin, io.record, json);
+    const today = fitsToday(request, plan, effort());
+    if (today) plan.why.unshift(today);
     const saving = savedBySharing(request, plan, asked.alone, effort());
-    const result = answer({ request, plan, saving, notes: asked.notes }, json);
+    const planned = { request, plan, saving, notes: asked.notes };
+    const result = onPage(parsed.value, io, planned) ?? answer(planned, json);
     return { ...result, ...(units ? { units } : {}) };
   } catch (error) {
     if (error instanceof CallFault)
@@ -149,6 +157,15 @@ function sinceNow(io: PlanIo): () => number {
   return () => io.elapsedMs() - from;
 }
 
+/** The plan as a page, where one is asked for. */
+function onPage(options: Options, io: PlanIo, planned: Answered): CommandResult | undefined {
+  const path = optionValue(options, "html");
+  const { request, plan, saving, notes } = planned;
+  if (path === undefined || !plan.feasible) return undefined;
+  const content = planPage(request, plan, [...(saving ? [savingWords(saving)] : []), ...notes]);
+  return writtenOutput("plan", io.record, options, { path, content, kind: "page" });
+}
+
 type Answered = Planned & { saving: Saving | null; notes: string[] };
 
 function answer({ request, plan, saving, notes: all }: Answered, json: boolean): CommandResult {
@@ -166,6 +183,7 @@ function answer({ request, plan, saving, notes: all }: Answered, json: boolean):
     uses: task.uses,
     hands: isAttended(task),
     attended: task.attended.map(([from, to]) => ({ start: iso(from), end: iso(to) })),
+    moments: task.moments.map(({ what, ms }) => ({ what, at: iso(ms) })),
   }));
   const report = {
     feasible: plan.feasible,
@@ -234,9 +252,13 @@ async function requestOf(
   const batches = shared.map((batch) => dayBatch(batch, lengthFor(batch)));
   const night = optionValue(options, "quiet");
   const hours = nightWanted(night, kept?.kitchen.quiet ?? null);
-  const quiet: QuietSpans | undefined = hours
-    ? (more) => quietSpans(hours, startMs, io.zone, batches, more)
-    : undefined;
+  const daily = (name: string) =>
+    optionValues(options, name).map((text) => dailyHours(name, text, startMs, io.zone));
+  const away = daily("away");
+  const quiet: QuietSpans | undefined =
+    hours || away.length > 0
+      ? (more) => [...(hours ? quietSpans(hours, startMs, io.zone, batches, more) : []), ...away]
+      : undefined;
   return {
     notes,
     alone: shared.flatMap((batch) => eachAlone(batch, lengthFor)),
@@ -253,6 +275,7 @@ async function requestOf(
       startMs,
       zone: io.zone,
       gridMinutes: GRID_MINUTES,
+      meals: daily("meal"),
       ...(finishByMs === undefined ? {} : { finishByMs }),
     },
     ...(quiet ? { quiet } : {}),
@@ -344,6 +367,14 @@ function momentOf(options: Options, name: string, io: PlanIo): number | undefine
     return fault(`--${name}: ${quoted(text)} is not a time; write 2027-08-14T08:00:00, or 9am`);
   }
   return whole.value;
+}
+
+/** Hours of the first day, as minutes from its start. */
+function dailyHours(name: string, text: string, startMs: number, zone: string): [number, number] {
+  const hours = nightOf(text);
+  if (!hours) return fault(`--${name}: ${quoted(text)} is not a span of hours; write 14:00-15:00`);
+  const [from] = quietSpans(hours, startMs, zone, []).filter(([, to]) => to > 0);
+  return from ?? [0, 0];
 }
 
 /** The night of this plan: what is written, else the kitchen's own. */

@@ -1,6 +1,6 @@
 /** A request to plan a day, as people say it: the lots, when to be done, when to be left alone. */
 import type { LotToPlan } from "../../kitchen/command.ts";
-import { localIso } from "../../kitchen/time.ts";
+import { HOUR_MS, localDay, localFields, localIso } from "../../kitchen/time.ts";
 import type { Context } from "../context.ts";
 import { textOf, utteranceOf } from "../words.ts";
 import { clockAt } from "./clock-times.ts";
@@ -37,7 +37,7 @@ export function dayWishIn(text: string, context: Context, plain: PlainWords): Da
     const clock = from === 1 ? futureClock(words.slice(1), context) : undefined;
     const at = whole?.value ?? clock;
     if (at === undefined) return undefined;
-    wish.finishBy = localIso(at, context.zone);
+    wish.finishBy = localIso(inTheEvening(words, at, context), context.zone);
     rest = rest.slice(0, by.index);
   }
   const lots = lotsIn(rest, spokenNames(context), plain);
@@ -54,6 +54,23 @@ export function dayWishIn(text: string, context: Context, plain: PlainWords): Da
     });
   }
   return wish;
+}
+
+/** A day in the kitchen that is said to end at a bare hour ends no later than this (our choice). */
+const LATEST_FINISH_HOUR = 21;
+
+/** "Done by nine", said in the morning, is nine in the evening. */
+function inTheEvening(
+  words: ReturnType<typeof utteranceOf>["words"],
+  at: number,
+  { nowMs, zone }: Context,
+): number {
+  const clock = clockAt(words, 1);
+  const bare = clock?.next === words.length && clock.value.half === undefined;
+  const { hour } = localFields(at, zone);
+  const today = localDay(at, zone) === localDay(nowMs, zone);
+  const morning = bare && today && hour < 12 && hour + 12 <= LATEST_FINISH_HOUR;
+  return morning ? at + 12 * HOUR_MS : at;
 }
 
 function futureClock(words: ReturnType<typeof utteranceOf>["words"], context: Context) {

@@ -14,6 +14,7 @@ import { MINUTE_MS, parseIso } from "../../kitchen/time.ts";
 import { dayRequest } from "../../plan/day-request.ts";
 import { planKitchen } from "../../plan/kitchen-plan.ts";
 import { type Lessons, lessonsOf } from "../../plan/learning/learn.ts";
+import { fitsToday } from "../../plan/one-day.ts";
 import type {
   KitchenPlan,
   PlanBatch,
@@ -114,6 +115,8 @@ export class DayPlanner {
     if (!plan.feasible) {
       return { kind: "refused", reason: ["No plan fits.", ...plan.why.map(sentence)].join(" ") };
     }
+    const more = kept.finishBy === null && this.more(found);
+    if (more) return { kind: "refused", reason: sentence(more) };
     const planned = this.settled(kept, found);
     this.proposal = { kept: planned, at: now };
     if (command.slots.go) return begun(planned, now);
@@ -124,6 +127,14 @@ export class DayPlanner {
     const wish: Wish = { command: { ...command, slots: { ...command.slots, planned } } };
     const text = [...words, found.altitudeKnown ? "" : NO_ALTITUDE, asks].filter(Boolean).join(" ");
     return { kind: "ask", text, wish, expects: "yes", choices: [] };
+  }
+
+  /** What fits, where it is more than one day. */
+  private more({ request, plan }: Worked): string | null {
+    const { elapsedMs } = this.parts;
+    const from = elapsedMs();
+    const clock = { random: seededRandom(1), elapsedMs: () => elapsedMs() - from };
+    return fitsToday(request, plan, { ...ASKED, ...clock });
   }
 
   private saved({ request, plan, alone }: Worked): Saving | null {

@@ -64,6 +64,21 @@ describe("a day that is asked for", () => {
     expect(beetsAt(kitchen)).toBeGreaterThan(EIGHT);
   });
 
+  it("is done by the evening, where that is what the morning means", () => {
+    const { lines } = saturdayKitchen().session.hear(
+      "plan seven pounds of pickled beets, done by nine",
+    );
+    expect(lines.join(" ")).toMatch(/The jars are out by/);
+  });
+
+  it("says what fits today where it is more than a day", () => {
+    const { lines, refused } = saturdayKitchen().session.hear(
+      "plan eighty pounds of crushed tomatoes and seven pounds of pickled beets",
+    );
+    expect(refused).toBe(true);
+    expect(lines.join(" ")).toMatch(/That is more than one day: without crushed tomatoes it fits/);
+  });
+
   it("is not begun after a no, and may still be begun on request", () => {
     const kitchen = saturdayKitchen();
     kitchen.session.hear(PLAN);
@@ -80,7 +95,7 @@ describe("a day that is asked for", () => {
       "plan seven pounds of pickled beets and eight pounds of pickled beets",
       /two lots of pickled beets/,
     ],
-    ["plan seven pounds of pickled beets, done by nine", /No plan fits/],
+    ["plan seven pounds of pickled beets, done by nine in the morning", /No plan fits/],
   ])("refuses %j with the reason", (words, reason) => {
     const { refused, lines } = saturdayKitchen().session.hear(words);
     expect(refused).toBe(true);
