@@ -2,10 +2,14 @@ import type { Kinds } from "./kind-in-recipe.ts";
 import type { ProcessTables } from "./process-table.ts";
 import type { Pack, Recipe } from "./recipe.ts";
 import * as acidRules from "./rules/acid-rules.ts";
+import { addedInWords } from "./rules/added-rules.ts";
 import type { CheckedRecipe, Finding, Rule } from "./rules/finding.ts";
 import * as foodRules from "./rules/food-rules.ts";
 import * as ingredientRules from "./rules/ingredient-rules.ts";
+import { keepingOf } from "./rules/keeping.ts";
+import * as keepingRules from "./rules/keeping-rules.ts";
 import * as processRules from "./rules/process-rules.ts";
+import { spokenHazards } from "./rules/spoken-rules.ts";
 import * as stageRules from "./rules/stage-rules.ts";
 import * as wordRules from "./rules/word-rules.ts";
 
@@ -35,12 +39,19 @@ const RULES: readonly Rule[] = [
   ingredientRules.pasteurizedSalt,
   ingredientRules.alkali,
   ingredientRules.thickener,
+  keepingRules.underOil,
   ingredientRules.oil,
+  ingredientRules.canningPowder,
+  keepingRules.shelfWithoutProcess,
+  keepingRules.eggsAndDairy,
+  keepingRules.bakedInJars,
+  keepingRules.fermentTooWarm,
+  keepingRules.fermentTooSalty,
   wordRules.minutesInStage,
   wordRules.headspaceSaid,
   wordRules.jarSaid,
-  wordRules.processSkipped,
-  wordRules.otherAmountsSaid,
+  spokenHazards,
+  addedInWords,
   stageRules.restWindow,
   stageRules.fermentTemperature,
   stageRules.criticalAsked,
@@ -63,7 +74,8 @@ function subjectOf(recipe: Recipe, tables: ProcessTables, kinds: Kinds): Checked
     const formula = table.formula ? tables.formulas[table.formula] : undefined;
     return [{ option, table, formula, made: madeBy(recipe, option.pack) }];
   });
-  return { recipe, tables, kinds, known, shelf: recipe.processes.length > 0 };
+  const keeping = keepingOf(recipe, kinds);
+  return { recipe, tables, kinds, known, keeping, shelf: keeping.place === "shelf" };
 }
 
 /**

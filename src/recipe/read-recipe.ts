@@ -80,7 +80,13 @@ function stageOf(written: StageFile, above: string | undefined, kinds: Kinds): S
 
 function stagesOf(file: RecipeFile, kinds: Kinds): Stage[] {
   const stages: Stage[] = [];
-  for (const written of file.stages) stages.push(stageOf(written, stages.at(-1)?.id, kinds));
+  const spoils = file.keptAs === "refrigerator" || file.keptAs === "ferment";
+  const bare = file.processes.length === 0 && spoils;
+  for (const written of file.stages) {
+    const { sayUnprocessed } = kinds[written.kind].usual;
+    const say = written.say ?? (bare ? sayUnprocessed : null) ?? undefined;
+    stages.push(stageOf(compact({ ...written, say }), stages.at(-1)?.id, kinds));
+  }
   return stages;
 }
 

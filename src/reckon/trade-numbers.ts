@@ -63,6 +63,15 @@ export const VINEGAR_PERCENT = 5;
 /** Published: National Center for Home Food Preservation, garlic in oil. In the refrigerator. */
 export const IN_OIL_DAYS = 4;
 
+/** Published: USDA Complete Guide, Guide 6: above it a ferment softens and spoils. */
+export const WARMEST_FERMENT_F = 80;
+
+/**
+ * Published: USDA Farmers' Bulletin 1438, salometer table: 40 degrees, 10.6 percent, is where
+ * souring becomes slow; of all that is in the crock, by weight.
+ */
+export const STRONGEST_BRINE_PERCENT = 10.6;
+
 /** Published: USDA Complete Guide, Guide 6. Low-temperature pasteurization of pickles. */
 export const LOW_TEMPERATURE_F = { min: 180, max: 185 } as const;
 

@@ -35,7 +35,7 @@ describe("a time said to the cook", () => {
     ["- {kind: process}", "- {kind: process, title: process 5 minutes}"] as Change,
     trim("Process the pints for ten minutes at every altitude."),
   ])("where a table should give it is found: %j", (...change) => {
-    expect(dangers(change as Change)).toEqual(["minutes-in-stage"]);
+    expect(dangers(change as Change)).toContain("minutes-in-stage");
   });
 
   it.each([

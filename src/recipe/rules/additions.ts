@@ -24,6 +24,8 @@ const LIMES = [
 const LIME_NAME = new RegExp(`\\b(${LIMES.join("|")})\\b`, "i");
 const ALKALI = /\b(baking soda|bicarbonate|washing soda|lye|sodium hydroxide|potash)\b/i;
 
+const CANNING_POWDER = /\b(aspirins?|(acetyl)?salicylic( acid)?|(canning|preserving) powder)\b/i;
+
 export function isThickener(one: Ingredient): boolean {
   if (one.role === "thickener") return true;
   return one.role !== "acid" && THICKENING.test(withoutDenied(one.name));
@@ -44,4 +46,9 @@ export function isAlkali(one: Ingredient): boolean {
 /** True for what is judged as an addition, not by the food in its name: olive oil, rice flour. */
 export function isAddition(one: Ingredient): boolean {
   return isThickener(one) || isFat(one) || isLime(one) || isAlkali(one);
+}
+
+/** Aspirin and salicylic acid under any name: a preservative that preserves nothing. */
+export function isCanningPowder(one: Ingredient): boolean {
+  return CANNING_POWDER.test(withoutDenied(one.name));
 }

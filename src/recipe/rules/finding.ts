@@ -1,6 +1,7 @@
 import type { Kinds } from "../kind-in-recipe.ts";
 import type { ProcessTable, ProcessTables, TestedFormula } from "../process-table.ts";
 import type { Ingredient, ProcessOption, Recipe } from "../recipe.ts";
+import type { Keeping } from "./keeping.ts";
 
 /** One thing the safety check found in a recipe. */
 export type Finding = {
@@ -29,7 +30,9 @@ export type CheckedRecipe = {
   kinds: Kinds;
   /** Options whose table exists, each with that table. */
   known: OptionWithTable[];
-  /** True where the recipe means to be kept on a shelf by a canner process. */
+  /** Where its words and processes say that it is kept. */
+  keeping: Keeping;
+  /** True where it is meant for a shelf, with a canner process or without one. */
   shelf: boolean;
 };
 
@@ -45,6 +48,13 @@ export const PUBLICATIONS = {
   pickles: `${GUIDE}, Guide 6`,
   ferment: `${GUIDE}, Guide 6`,
   jams: `${GUIDE}, Guide 7`,
+  vegetables: `${GUIDE}, Guide 4`,
+  inversion: "National Center for Home Food Preservation, jar sealing methods",
+  vacuum: "National Center for Home Food Preservation, vacuum packaging",
+  eggs: "National Center for Home Food Preservation, pickled eggs",
+  baked: "National Center for Home Food Preservation, canning breads and cakes",
+  inOil: "National Center for Home Food Preservation, garlic in oil, reviewed 2015",
+  strongBrine: "USDA Farmers' Bulletin 1438, Making Fermented Pickles",
   steam: "Oklahoma State University Extension, atmospheric steam canners",
   pasteurization: "National Center for Home Food Preservation, low-temperature pasteurization",
   brine: "extension advice for home-devised brines (from memory)",

@@ -1,11 +1,10 @@
 import { gramsOf } from "../../reckon/measure.ts";
 import { G_PER_LB, ML_PER_CUP } from "../../reckon/units.ts";
 import { cupsInBatch, gramsInBatch } from "../batch-amount.ts";
-import { withoutDenied } from "../foods/name-foods.ts";
 import type { TestedFormula } from "../process-table.ts";
 import type { Recipe } from "../recipe.ts";
 import { testedBy } from "./acid-rules.ts";
-import { isAlkali, isFat, isLime, isThickener } from "./additions.ts";
+import { isAlkali, isCanningPowder, isFat, isLime, isThickener } from "./additions.ts";
 import {
   type CheckedRecipe,
   danger,
@@ -36,37 +35,35 @@ export const thickener: Rule = ({ recipe, shelf }) => {
       danger(
         "thickener",
         ingredientPlace(one),
-        "flour or starch slows the heat; thicken it when the jar is opened",
+        `${one.name}: flour, starch, pasta, rice and bread slow the heat; leave it out, and add ` +
+          "it when the jar is opened",
         PUBLICATIONS.thickener,
       ),
     );
 };
 
-/** Fat in a shelf jar, and garlic kept in oil anywhere. */
+/** Fat in a shelf jar. */
 export const oil: Rule = ({ recipe, shelf }) => {
   const fat = recipe.ingredients.find(isFat);
-  if (!fat) return [];
-  const findings: Finding[] = [];
+  if (!fat || !shelf) return [];
   const where = ingredientPlace(fat);
-  const oils = fat.role === "fat" || /\boil\b/i.test(fat.name);
-  if (oils && recipe.ingredients.some((one) => /garlic/i.test(withoutDenied(one.name)))) {
-    const message = "garlic under oil can grow botulism, even chilled: make it fresh, keep it days";
-    findings.push(danger("garlic-in-oil", where, message, PUBLICATIONS.oil));
-  } else if (oils && !shelf && recipe.class === "low-acid") {
-    const message = "low-acid food under oil can grow botulism, even chilled: keep it a few days";
-    findings.push(warning("food-in-oil", where, message, PUBLICATIONS.oil));
-  }
-  if (!shelf) return findings;
   const cups = cupsInBatch(recipe, fat, "high") ?? Number.POSITIVE_INFINITY;
   if (recipe.class === "jam" && cups <= FOAM_BUTTER_CUPS) {
     const message = "this little fat only settles the foam; more would creep under the lids";
-    findings.push(warning("oil", where, message, PUBLICATIONS.oil));
-  } else {
-    const message = "fat shields spores from the heat and creeps under lids; leave it out";
-    findings.push(danger("oil", where, message, PUBLICATIONS.oil));
+    return [warning("oil", where, message, PUBLICATIONS.oil)];
   }
-  return findings;
+  const message = `${fat.name}: fat shields spores from the heat and creeps under lids; leave it out`;
+  return [danger("oil", where, message, PUBLICATIONS.oil)];
 };
+
+/** Powders sold or told as a preservative, among the ingredients. */
+export const canningPowder: Rule = ({ recipe }) =>
+  recipe.ingredients.filter(isCanningPowder).map((one) => {
+    const message =
+      `${one.name} neither acidifies enough nor takes the place of the process; leave it out and ` +
+      "use the tested acid and time";
+    return danger("canning-powder", ingredientPlace(one), message, PUBLICATIONS.principles);
+  });
 
 /** Rinsing something other than food does not count. */
 const RINSED_THING =

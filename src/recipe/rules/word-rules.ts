@@ -1,5 +1,5 @@
 import { JAR_SIZES, type Stage } from "../recipe.ts";
-import { danger, type Finding, PUBLICATIONS, type Rule } from "./finding.ts";
+import { danger, PUBLICATIONS, type Rule } from "./finding.ts";
 import { sentences } from "./said-numbers.ts";
 
 /*
@@ -76,7 +76,7 @@ const JAR_NAMES = /\b(half[- ]gallon|gallon|quart|pint|half[- ]pint)s?[- ]jars?\
 /** A jar size told to the cook that is larger than any the recipe was tested in. */
 export const jarSaid: Rule = ({ recipe, shelf, kinds }) =>
   recipe.stages.flatMap((stage) => {
-    if (!shelf || kinds[stage.kind].role !== "filling") return [];
+    if (!shelf || recipe.jars.length === 0 || kinds[stage.kind].role !== "filling") return [];
     const sizes: readonly string[] = [...JAR_SIZES, "gallon"];
     const largest = Math.max(...recipe.jars.map((jar) => sizes.indexOf(jar)));
     const said = [...`${stage.title} ${stage.say}`.toLowerCase().matchAll(JAR_NAMES)]
@@ -85,51 +85,4 @@ export const jarSaid: Rule = ({ recipe, shelf, kinds }) =>
     if (!said) return [];
     const message = `${said} jars are said here; the recipe is for ${recipe.jars.join(" and ")}`;
     return [danger("jar-too-large", place(stage), message, PUBLICATIONS.principles)];
-  });
-
-/** Ways of sealing jars that leave the food unprocessed. */
-const UNPROCESSED = [
-  /\bno need (to|for) (process|can)/,
-  /\b(skip|without|instead of) (the |any )?(canner|canning|process|water bath)/,
-  /\bupside[- ]down\b|\b(invert|turn|flip)( the| them)?( jars)? over\b|\binvert (the|them|your)\b/,
-  /\bseal (by )?themselves\b|\bopen[- ]kettle\b|\bself[- ]seal/,
-  /\bjars?\b.*\bin (the|an|a) (oven|dishwasher|microwave)\b/,
-];
-const NEVER = /\b(never|not|don't|no longer)\b/;
-
-/** Jars that seal without their process: open kettle, turned over, in the oven. */
-export const processSkipped: Rule = ({ recipe, shelf }) =>
-  recipe.stages.flatMap((stage): Finding[] => {
-    const said = shelf ? [...sentences(stage.title), ...sentences(stage.say)] : [];
-    const skips = said.some(
-      (text) => !NEVER.test(text) && UNPROCESSED.some((pattern) => pattern.test(text)),
-    );
-    if (!skips) return [];
-    const message = "jars that seal without the tested process are not safe on a shelf";
-    return [danger("process-skipped", place(stage), message, PUBLICATIONS.principles)];
-  });
-
-const ACID = "(vinegar|lemon juice|lime juice|citric acid|salt)";
-const OTHER_AMOUNTS = [
-  new RegExp(
-    `\\b(0\\.\\d+ the|halve the|less|only 0\\.\\d+ the|skip the|leave out the) ${ACID}\\b`,
-  ),
-  /\b(twice|double|triple|2 times|more|extra)( of)?( the| as much)? water\b/,
-];
-
-/** A pickle's jars are filled up with its own brine. */
-const FILLED_WITH_WATER = /\b(top|fill|thin|add|cover)\w*\b.*\bwater\b/;
-
-/** Words that change the mix the ingredients give. */
-export const otherAmountsSaid: Rule = ({ recipe, shelf, kinds }) =>
-  recipe.stages.flatMap((stage) => {
-    const said = shelf ? sentences(stage.say) : [];
-    const brined = kinds[stage.kind].role === "filling" && recipe.class === "acidified";
-    const patterns = brined ? [...OTHER_AMOUNTS, FILLED_WITH_WATER] : OTHER_AMOUNTS;
-    const changed = said.some(
-      (text) => !NEVER.test(text) && patterns.some((pattern) => pattern.test(text)),
-    );
-    if (!changed) return [];
-    const message = "the words change the acid, salt or water that the ingredients give";
-    return [danger("amounts-in-words", place(stage), message, PUBLICATIONS.pickles)];
   });

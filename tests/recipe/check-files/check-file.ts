@@ -58,6 +58,31 @@ export function checkFiles(name: "danger.txt" | "safe.txt"): CheckFile[] {
   });
 }
 
+/** The sentences of `sentences.txt`, each in the note of its recipe. */
+export function checkSentences(): CheckFile[] {
+  const text = readFileSync(new URL("sentences.txt", import.meta.url), "utf8");
+  const lines = text.split("\n").filter((line) => /^(danger|safe) /.test(line));
+  return lines.map((line, index) => {
+    const [kind, base = "", ...rest] = line.split(" | ").map((part) => part.trim());
+    const note = rest.at(-1) ?? "";
+    const about = kind === "danger" ? rest.slice(0, -1).join("|") : undefined;
+    return {
+      id: `sentence-${index}`,
+      safe: about === undefined,
+      about: about === undefined ? undefined : new RegExp(about, "i"),
+      why: note,
+      from: "USDA Complete Guide, Guide 1",
+      text: stringify(
+        recipeOf("sentence", [
+          { key: "base", value: base },
+          { key: "note", value: note },
+        ]),
+      ),
+      heldOut: false,
+    };
+  });
+}
+
 /** What the check finds in it. */
 export function findingsOf({ id, text }: CheckFile): Finding[] {
   const read = readRecipe(text, `${id}.yaml`, KINDS);
@@ -119,7 +144,9 @@ function change(recipe: Yaml, { key, value }: Line): void {
   } else if (word === "set") {
     Object.assign(one(recipe.ingredients, first), { amount: second });
   } else if (word === "drop") {
-    recipe.ingredients = recipe.ingredients.filter((item) => item !== one(recipe.ingredients, first));
+    recipe.ingredients = recipe.ingredients.filter(
+      (item) => item !== one(recipe.ingredients, first),
+    );
   } else if (key === "process" && value === "none") {
     recipe.processes = [];
     recipe.stages = recipe.stages.filter(({ kind }) => !CANNED.includes(String(kind)));
@@ -145,6 +172,7 @@ function one(items: Record<string, unknown>[], name: string): Record<string, unk
 function stageOf(kind: string, more: string | undefined, say: string, count: number) {
   const given = more ? (parse(more) as Record<string, unknown>) : {};
   const heat = kind === "heat" && !given.until ? { until: "boil" } : {};
-  const typical = given.typical || !["heat", "hands-on", "fill"].includes(kind) ? {} : { typical: "20 min" };
+  const typical =
+    given.typical || !["heat", "hands-on", "fill"].includes(kind) ? {} : { typical: "20 min" };
   return { id: `${kind}-${count}`, kind, ...(say ? { say } : {}), ...typical, ...heat, ...given };
 }
