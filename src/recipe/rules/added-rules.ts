@@ -1,10 +1,15 @@
 import { gateAddition } from "../foods/addition-gate.ts";
 import { danger, type Finding, type Rule } from "./finding.ts";
+import { phrases } from "./phrases.ts";
 import { isAtTable, statementsOf, toldAt } from "./statements.ts";
 
 /** Something put into the pot or the jars by a sentence and not by the list of ingredients. */
-const ADDING =
-  /\b(?:add|whisk in|stir in|mix in|toss in|throw in|drop in|slip in|thicken\w*(?: \w+){0,2} with|(?:spoon(?:ful)?|handful|slug|splash|knob|pat|slice|clove|piece)s? of)\b/;
+const ADDING = phrases(
+  "add",
+  "(whisk|stir|mix|toss|throw|drop|slip) in",
+  "thicken* ~2 with",
+  "(spoon|spoonful|handful|slug|splash|knob|pat|slice|clove|piece)s? of",
+);
 
 /** What the words put in is judged as what a person says they added. */
 export const addedInWords: Rule = ({ recipe, tables, shelf }) =>

@@ -52,7 +52,8 @@ export const oil: Rule = ({ recipe, shelf }) => {
     const message = "this little fat only settles the foam; more would creep under the lids";
     return [warning("oil", where, message, PUBLICATIONS.oil)];
   }
-  const message = `${fat.name}: fat shields spores from the heat and creeps under lids; leave it out`;
+  const why = "fat shields spores from the heat and creeps under lids; leave it out";
+  const message = `${fat.name}: ${why}`;
   return [danger("oil", where, message, PUBLICATIONS.oil)];
 };
 

@@ -17,6 +17,7 @@ import {
   warning,
 } from "./finding.ts";
 import { hasFood } from "./keeping.ts";
+import { phrases } from "./phrases.ts";
 import { foodsOf, produceGrams } from "./produce-weight.ts";
 import { isAtTable, statementsOf, tells } from "./statements.ts";
 
@@ -41,7 +42,7 @@ export const shelfWithoutProcess: Rule = ({ recipe, keeping }) => {
 };
 
 const EGG = /\beggs?\b/;
-const WARM = /\b(?:room temperature|(?:on|at) the (?:counter|bar)|leave (?:\w+ ){0,3}out)\b/;
+const WARM = phrases("room temp(erature)?", "(on|at) the (counter|bar)", "leave ~3 out");
 
 /** Eggs, milk and cheese keep in the cold alone, pickled or not, and while they wait. */
 export const eggsAndDairy: Rule = ({ recipe, shelf }) =>
@@ -58,8 +59,9 @@ export const eggsAndDairy: Rule = ({ recipe, shelf }) =>
     ];
   });
 
-const BAKED =
-  /\b(?:cakes?|breads?|brownies|muffins?|loaf|loaves|gingerbread|fruitcake|bak(?:e|ed|ing))\b/;
+const BAKED = phrases(
+  "cakes?|breads?|brownies|muffins?|loaf|loaves|gingerbread|fruitcake|bak(e|ed|ing)",
+);
 
 /** Cake and bread closed in their jars: moist, low in acid, and never processed. */
 export const bakedInJars: Rule = ({ recipe, shelf }) => {
@@ -72,8 +74,13 @@ export const bakedInJars: Rule = ({ recipe, shelf }) => {
   return [danger("baked-in-jars", said.where, message, PUBLICATIONS.baked)];
 };
 
-const UNDER_OIL =
-  /\b(?:in|under|with|cover\w*|top\w*|fill\w*|drown\w*|pour\w*)\b(?: \w+){0,4} oil\b|\boil\b(?: \w+){0,3} (?:keeps|over|on top|to cover)\b|\bconfit\b|\b(?:garlic|herb|basil|chil[ei]|pepper) oil\b/;
+const UNDER_OIL = phrases(
+  "(in|under|with) ~4 oil",
+  "(cover|top|fill|drown|pour)* ~4 oil",
+  "oil ~3 (keeps|over|on top|to cover)",
+  "confit",
+  "(garlic|herb|basil|chil[ei]|pepper) oil",
+);
 
 /** What would grow botulism under oil: moist vegetables, garlic and herbs. */
 function spoilsUnderOil(one: Ingredient): boolean {
@@ -117,7 +124,7 @@ export const underOil: Rule = (subject) => {
   const food = recipe.ingredients.find(
     (one) => spoilsUnderOil(one) || /\bgarlic in\b/i.test(one.name),
   );
-  if (!oil || !food || keeping.place === "frozen" || keeping.place === "dry") return [];
+  if (!oil || !food || keeping.place === "frozen" || keeping.place === "dried") return [];
   if (keeping.place === "cold" && isAcidified(subject)) return [];
   const garlic = recipe.ingredients.some(({ name }) => /\bgarlic\b/i.test(withoutDenied(name)));
   // With a process, all fat is a danger by its own rule; garlic is the worst of it.

@@ -1,49 +1,64 @@
 import { isLowAcid } from "../foods/foods.ts";
 import type { Kinds } from "../kind-in-recipe.ts";
 import type { Recipe } from "../recipe.ts";
+import { either, phrases } from "./phrases.ts";
 import { foodsOf } from "./produce-weight.ts";
-import { type Statement, statementsOf, tells, toldAt } from "./statements.ts";
+import { type Statement, statementsOf, toldAt, undenied } from "./statements.ts";
 
 /*
- * Where a recipe's food is kept, by what its words say. `processes: []` promises nothing: a jar that
- * is put on a shelf, given away or mailed is a shelf jar, and so is a lidded one nobody chills.
+ * Where a recipe's food is kept, by what its words say. `processes: []` promises nothing: a jar
+ * put on a shelf, given away or mailed is a shelf jar, and so is a lidded one that nobody chills.
  */
 
 export type Keeping = {
-  place: "shelf" | "cold" | "frozen" | "dry";
+  place: "shelf" | "cold" | "frozen" | "dried";
   /** Where the shelf is spoken of, and its word: `pantry`. */
   said?: { where: string; word: string };
 };
 
-const COLD =
-  /\b(?:refrigerat\w*|fridges?|icebox\w*|ice box|chilled|keep (?:it |them )?cold|coolers?)\b/;
-const FROZEN = /\b(?:freez(?:e|es|er|ers|ing)|frozen|deep[- ]freeze)\b/;
+const COLD = phrases(
+  "refrigerat*|fridges?|ice ?box*|chill(ed)?|coolers?",
+  "keep (it |them )?cold",
+  "in the cold",
+);
+const FROZEN = phrases("freez(e|es|er|ers|ing)", "frozen", "deep[- ]freeze");
 /** Cold that is not wanted or not there. */
-const NO_COLD =
-  /\b(?:no|without|never|not|don't|nor)\b[^,]*\b(?:refrigerat\w*|fridge|icebox|ice box|freezer|cooling|cold)\b|\b(?:outside|out of|instead of) the (?:fridge|refrigerator|icebox)\b/;
-
-const SHELVES = [
-  "shel(?:f|ves|ved?|ving)|shelf[- ]stable|pantr(?:y|ies)|larders?|cupboards?|cabinets?|closets?",
-  "(?:root )?cellars?|basements?|store ?rooms?|storage rooms?|fruit rooms?|spring ?house|attic",
-  "(?<!crisper )drawers?|counter(?:top)?s?|on the (?:bar|sideboard)|by the stove",
-  "room temperature|out of the cold|cool,? dark place|dark place|under the (?:bed|stairs)",
-  "camper|trunk|backpack|emergency|long haul|put by|put up",
-  "mail(?:ed|ing|s)?|by post|postage|parcels?|ship(?:ped|ping|s)?",
-];
-const SHELF = new RegExp(`\\b(?:${SHELVES.join("|")})\\b`);
-/** Given away: on somebody's shelf, unless it is said to go from cold to cold. */
-const GIVEN =
-  /\b(?:gifts?|stockings?|give (?:it|them|a jar|1|some|away|every)|to (?:\w+ )?neighbou?rs?|bake sale|sell|sold|market stall)\b/;
-/** A long life, where nothing says that it is a cold one. */
-const KEEPS_LONG =
-  /\b(?:keeps?|kept|lasts?|good|stays?|best)\b[^,]*\b(?:years?|months|winter|spring|christmas|next summer)\b/;
-/** A counter to cool or set on, and what comes out of a pantry to be cooked. */
-const PASSING =
-  /\b(?:cool(?:s|ed|ing)?|set|sets|stand|rest|thaw|soften|from|in) (?:\w+ ){0,4}(?:on|in|from|out of)? ?(?:the |a |your )?(?:counter(?:top)?|pantry)\b(?!.*\b(?:store|keep))|\b(?:is|are) in the pantry\b/;
-
+const NO_COLD = either(
+  /\b(?:no|without|never|not|don't|doesn't|nor)\b[^,]*\b(?:refrigerat\w*|fridge|ice ?box)\b/,
+  /\b(?:no|without|never|not|don't|doesn't|nor)\b[^,]*\b(?:freezer|cooling|cold)\b/,
+  phrases("(outside|out of|instead of) the (fridge|refrigerator|icebox)"),
+);
 /** Cold called needless. */
-const NO_NEED =
-  /\b(?:no (?:need|refrigerat\w*|fridge)|(?:without|needs? no|(?:don't|doesn't|not) need) (?:\w+ ){0,3}(?:refrigerat\w*|fridge|icebox|cold))\b/;
+const NO_NEED = phrases(
+  "no (need|refrigerat*|fridge)",
+  "(not|\\w*n't|never) (have|has|need|want) to be (refrigerat*|chilled|kept cold)",
+  "(without|needs? no|(don't|doesn't|not) need) ~3 (refrigerat*|fridge|icebox|cold)",
+);
+
+const SHELF = phrases(
+  "shel(f|ves|ved?|ving)|shelf[- ]stable|pantr(y|ies)|larders?|cupboards?|cabinets?|closets?",
+  "(root )?cellars?|basements?|store ?rooms?|storage rooms?|fruit rooms?|spring ?house|attic",
+  "(?<!crisper )drawers?|counter(top)?s?|on the (bar|sideboard)|by the stove|garage|mudroom",
+  "under the (sink|bed|stairs)|window ?sills?|porch|shed|anywhere you like",
+  "room temp(erature)?|out of the cold|(cool,? |in a )?dark (place|corner|spot)",
+  "camper|trunk|backpack|emergency|long haul|put by|put up|put away for",
+  "mail(ed|ing|s)?|post (it|them)|by post|postage|parcels?|ship(ped|ping|s)?",
+);
+/** Given away: on somebody's shelf, unless it is said to go from cold to cold. */
+const GIVEN = phrases(
+  "gifts?|stockings?|to (\\w+ )?neighbou?rs?|bake sale|sell|sold|(market|farm) (stall|stand)",
+  "(give|hand) (it|them|a jar|1|some|away|every|out)|fairs?",
+);
+/** A long life, where nothing says that it is a cold one. */
+const KEEPS_LONG = new RegExp(
+  "\\b(?:keeps?|kept|lasts?|good|stays?|holds?|best)\\b[^,]*" +
+    "\\b(?:years?|months?|winter|spring|summer)\\b",
+);
+/** A counter to cool or set on, and what comes out of a pantry to be cooked. */
+const PASSING = either(
+  phrases("(cool|set|stand|rest|thaw|soften)* ~4 (on|in) (the |a |your )?(counter(top)?)"),
+  phrases("from (the |your )?pantry|(is|are) in the pantry"),
+);
 
 /** The word of a place without cold, where the sentence tells of one. */
 function warmPlace(said: Statement): string | undefined {
@@ -80,7 +95,8 @@ export function isLowAcidFood(recipe: Recipe): boolean {
 /** Where the food is kept. Stages that only wait (a ferment, a rest, a cure) say nothing of it. */
 export function keepingOf(recipe: Recipe, kinds: Kinds): Keeping {
   if (recipe.processes.length > 0) return { place: "shelf" };
-  if (recipe.keptAs === "seed" || recipe.keptAs === "dry") return { place: "dry" };
+  const spoils = recipe.keptAs === "refrigerator" || recipe.keptAs === "ferment";
+  if (!spoils) return { place: "dried" };
   const waits = ({ stage }: Statement) => stage !== undefined && kinds[stage.kind].restsAsTested;
   const all = statementsOf(recipe).filter((one) => !waits(one));
   const shelf = (word: string, where: string): Keeping => ({
@@ -91,8 +107,8 @@ export function keepingOf(recipe: Recipe, kinds: Kinds): Keeping {
     const word = warmPlace(one);
     if (word) return shelf(word, one.where);
   }
-  if (all.some((one) => tells(one, FROZEN))) return { place: "frozen" };
-  if (all.some((one) => tells(one, COLD))) return { place: "cold" };
+  if (all.some(({ text }) => undenied(text, FROZEN))) return { place: "frozen" };
+  if (all.some(({ text }) => undenied(text, COLD))) return { place: "cold" };
   for (const one of all) {
     const long = toldAt(one, GIVEN) ?? toldAt(one, KEEPS_LONG);
     if (long) return shelf(long[0], one.where);

@@ -1,4 +1,5 @@
 import type { Recipe, Stage } from "../recipe.ts";
+import { either, phrases } from "./phrases.ts";
 import { sentences } from "./said-numbers.ts";
 
 /*
@@ -44,41 +45,73 @@ export function statementsOf(recipe: Recipe): readonly Statement[] {
 }
 
 /** A boast or a want that only looks like a denial: `never lost a jar`, `cannot go wrong`. */
-const NO_DENIAL =
-  /\b(?:never|not|don't|can't|cannot) (?:yet )?(?:lost|had|have|owned|own|been|got|fails?|failed|hurt|killed|made|knew|seen|saw|spoils?|spoiled|bother\w*|needed|need|go wrong|only|just|beat|mind|matter)\b|\b(?:why|if) not\b|\bno (?:matter|need|time)\b/g;
-const DENIES =
-  /\b(?:never|not|\w+n't|cannot|nobody|no 1|neither|nor|avoid|beware|stop|refuse|instead of|rather than|no longer|in place of)\b/;
+const NO_DENIAL = new RegExp(
+  phrases(
+    "(never|not|don't|can't|cannot) (yet )?(lost|had|have|owned|own|been|got|knew|seen|saw|made)",
+    "(never|not|don't|can't|cannot) (fails?|failed|hurt|killed|spoils?|spoiled|go wrong|beat)",
+    "(never|not|don't|can't|cannot) (bother*|needed|need|only|just|mind|matter)",
+    "(why|if) not",
+    "no (matter|need|time)",
+  ).source,
+  "g",
+);
+const DENIES = phrases(
+  "never|not|\\w+n't|cannot|nobody|no 1|neither|nor|avoid|beware|stop|refuse|no longer",
+  "(instead of|in place of|rather than)",
+);
 /** Where what was denied ends and something else is told. */
-const TURNS =
-  /\b(?:but|so|instead(?! of)|just|simply|then|anyway|because|since|i|we|she|he|they)\b|, (?:you|it|my|our)\b/;
+const TURNS = either(
+  phrases("but|so|instead(?! of)|just|simply|then|anyway|because|since|i|we|she|he|they"),
+  /, (?:you|it|my|our)\b/,
+);
 /** What is said of a thing afterwards that turns a sentence about it into a warning. */
-const DISAPPROVED =
-  /\b(?:unsafe|dangerous|dangers?|risky|mistakes?|myth|wrong|never|no longer|cannot|can't|(?:do|does|did|is|are|was|must|may|should|will) not|(?:do|does|did|is|are|was|must|should|wo)n't|(?:is|are|was|has|have|had|makes?) (?:no (?:way|process\w*|seal|substitute|canner|place|good|tested|safe|use|cure|protection|part|time)|nothing)|(?:do|does|did) nothing|spoils?|(?:goes|go|turns?|get) (?:soft|bad)|grow|grows|bursts?|explodes?|too (?:weak|thin|dense|thick|warm|hot|cool|sweet|mild)|unknown|vary|varies|forbidden|not (?:before|safe|enough|advised|recommended|tested|a process))\b/;
+const DISAPPROVED = phrases(
+  "unsafe|dangerous|dangers?|risky|mistakes?|myth|wrong|never|no longer|cannot|can't|forbidden",
+  "(do|does|did|is|are|was|must|may|should|will) not",
+  "(do|does|did|is|are|was|must|should|wo)n't",
+  "(is|are|was|has|have|had|makes?) no (way|process*|seal|substitute|canner|place|good|tested)",
+  "(is|are|was|has|have|had|makes?) no (safe|use|cure|protection|part|time)",
+  "(is|are|was|do|does|did) nothing",
+  "(goes|go|turns?|get) (soft|bad)|spoils?|grows?|bursts?|explodes?|poison*|useless",
+  "too (weak|thin|dense|thick|warm|hot|cool|sweet|mild)|unknown|vary|varies",
+  "get (botulism|sick|ill)|can (crack|break|burst|warp|shatter)",
+  "not (before|safe|enough|advised|recommended|tested|a process)",
+);
 const STILL_DONE = /\b(?:but|yet|though|anyway|still)\b.*\b(?:i|we|she|he|they|mine|ours|works?)\b/;
 /** What is meant so that nothing goes wrong: `so they do not leak`. */
 const PURPOSE =
   /\bso (?:that )?(?:\w+ ){0,2}(?:(?:do|does|will|can)(?:n't| not)|cannot|never) \w+/g;
+const WARNED = phrases(
+  "unsafe|not safe|dangerous|no longer|mistakes?|wrong|forbidden",
+  "not (\\w+ )?(safe|process*|tested|recommended|advised)",
+);
+const BACKWARD = /^(?:that|this|it|they|these|which|such|neither|both)\b/;
+const FORBIDDEN = /^(?:don't|do not|never|please don't)\b/;
 
-/** A sentence that takes back the one before it. */
-const TAKEN_BACK =
-  /^(?:(?:that|this|it|they|these|which|such|neither|both)\b.*\b(?:unsafe|not safe|dangerous|no longer|mistakes?|wrong|forbidden|not (?:\w+ )?(?:safe|process\w*|tested|recommended|advised))\b|(?:don't|do not|never|please don't)\b)/;
+/** A sentence that takes back the one before it: `That is no longer done.` */
+function takesBack(next: string): boolean {
+  return FORBIDDEN.test(next) || (BACKWARD.test(next) && WARNED.test(next));
+}
+
+/** Where a pattern stands in a sentence that does not deny it beforehand: `never`, `no`. */
+export function undenied(text: string, pattern: RegExp): RegExpExecArray | undefined {
+  const found = pattern.exec(text);
+  const before = text.slice(0, found?.index ?? 0).replace(NO_DENIAL, " ");
+  const clause = before.split(TURNS).at(-1) ?? "";
+  const denied = DENIES.test(clause) || /\bno (?:\w+ )?$/.test(clause);
+  return denied || !found ? undefined : found;
+}
 
 /** Where a pattern stands in a sentence that tells of it; undefined where it is denied. */
 export function toldAt(
   { text, next }: Pick<Statement, "text" | "next">,
   pattern: RegExp,
 ): RegExpExecArray | undefined {
-  const found = pattern.exec(text);
-  if (!found || TAKEN_BACK.test(next)) return undefined;
-  const before = text.slice(0, found.index).replace(NO_DENIAL, " ");
-  const clause = before.split(TURNS).at(-1) ?? "";
-  if (DENIES.test(clause) || /\bno (?:\w+ )?$/.test(clause)) return undefined;
-  const after = text
-    .slice(found.index + found[0].length)
-    .replace(NO_DENIAL, " ")
-    .replace(PURPOSE, " ");
-  if (!DISAPPROVED.test(after)) return found;
-  return STILL_DONE.test(after) ? found : undefined;
+  const found = takesBack(next) ? undefined : undenied(text, pattern);
+  if (!found) return undefined;
+  const rest = text.slice(found.index + found[0].length);
+  const after = rest.replace(NO_DENIAL, " ").replace(PURPOSE, " ");
+  return !DISAPPROVED.test(after) || STILL_DONE.test(after) ? found : undefined;
 }
 
 /** Whether a sentence tells of what the pattern says, and does not warn against it. */
@@ -86,9 +119,13 @@ export function tells(said: Pick<Statement, "text" | "next">, pattern: RegExp): 
   return toldAt(said, pattern) !== undefined;
 }
 
+const AT_TABLE = phrases(
+  "when (you |it is |they are )?open*|(once|after) (it is |they are )?open*",
+  "to serve|serv(e|ed|ing)|supper|dinner|breakfast|at the table",
+  "over (rice|cake|ice cream|toast|pasta)",
+);
+
 /** A sentence about eating: what is done to the jar's food once it is opened. */
 export function isAtTable(text: string): boolean {
-  return /\b(?:when (?:you |it is |they are )?open\w*|(?:once|after) (?:it is |they are )?open\w*|to serve|serv(?:e|ed|ing)|supper|dinner|breakfast|at the table|over (?:rice|cake|ice cream|toast|pasta))\b/.test(
-    text,
-  );
+  return AT_TABLE.test(text);
 }

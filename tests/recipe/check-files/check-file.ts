@@ -72,16 +72,26 @@ export function checkSentences(): CheckFile[] {
       about: about === undefined ? undefined : new RegExp(about, "i"),
       why: note,
       from: "USDA Complete Guide, Guide 1",
-      text: stringify(
-        recipeOf("sentence", [
-          { key: "base", value: base },
-          { key: "note", value: note },
-        ]),
-      ),
+      text: stringify(recipeOf("sentence", base === "none" ? relish(note) : noted(base, note))),
       heldOut: false,
     };
   });
 }
+
+const noted = (base: string, note: string): Line[] => [
+  { key: "base", value: base },
+  { key: "note", value: note },
+];
+
+const relish = (said: string): Line[] => [
+  { key: "title", value: "Zucchini relish" },
+  { key: "class", value: "acidified" },
+  { key: "in", value: "produce | 3 lb | zucchini" },
+  { key: "in", value: "acid | 4 cups | vinegar, 5 percent | 5" },
+  { key: "heat", value: "Boil everything ten minutes." },
+  { key: "fill", value: "Fill the jars and put the lids on." },
+  { key: "store", value: said },
+];
 
 /** What the check finds in it. */
 export function findingsOf({ id, text }: CheckFile): Finding[] {
