@@ -7,7 +7,8 @@ import { isAtTable, statementsOf, toldAt } from "./statements.ts";
 const ADDING = phrases(
   "add",
   "(whisk|stir|mix|toss|throw|drop|slip) in",
-  "thicken* ~2 with",
+  "(thicken|dust|coat)* ~2 with",
+  "(dredge|roll|coat)* ~3 in",
   "(spoon|spoonful|handful|slug|splash|knob|pat|slice|clove|piece)s? of",
 );
 

@@ -8,6 +8,7 @@ import {
   afterFilling,
   byBoiling,
   byPressure,
+  CANNING,
   EMPTY,
   isProcessed,
   JARS,
@@ -22,7 +23,8 @@ import {
 const DURATION = /\b\d[\d.]*[- ]*(?:mins?|minutes?|h|hrs?|hours?)\b/;
 const SAME = either(
   phrases(
-    "same|no matter|whatever|regardless|everywhere|anywhere|wherever|however high|it stays",
+    "same|no matter|whatever|regardless|everywhere|anywhere|wherever|however high",
+    "high or low|it stays",
     "(any|every|all) (altitude|elevation|height)s?",
     "for every(one|body)",
     "(mountain|valley|coast)s? or (mountain|valley|coast)s?",
@@ -30,7 +32,8 @@ const SAME = either(
   /\b(\d+) (?:pounds|psi) is \1\b/,
 );
 const HEIGHT = phrases(
-  "altitudes?|elevations?|feet|high|higher|height|live|mountains?|valleys?|beach|coast|sea level",
+  "altitudes?|elevations?|feet|high|higher|height|live|mountains?|valleys?|beach|coast",
+  "sea level",
 );
 const ALTITUDE =
   "bands|altitudes?( (chart|table|adjustment)s?)?|elevation|(extra|more) (time|minutes)|" +
@@ -46,13 +49,19 @@ const IN_PROCESS: SpokenHazard[] = [
     rule: "low-acid-boiling-water",
     says: [
       phrases("water[- ]?bath*|boil(s|ed|er|ing)?|simmer*|kettle|roll(ing)?|steam(ed|ing)?"),
-      either(DURATION, phrases("hours?", "all (day|night|morning|afternoon)")),
+      either(
+        DURATION,
+        phrases("hours?", "all (day|night|morning|afternoon)", "from \\w+ (to|till|until) \\w+"),
+      ),
     ],
     unless: either(EMPTY, phrases("bones?", "blanch*")),
     when: (subject, { text, stage }) =>
       isLowAcidFood(subject.recipe) &&
       onShelf(subject) &&
-      (JARS.test(text) || /\bwater ?-?bath/.test(text) || afterFilling(subject, stage)) &&
+      (JARS.test(text) ||
+        (CANNING.test(text) && /\bhours?\b/.test(text)) ||
+        /\bwater ?-?bath/.test(text) ||
+        afterFilling(subject, stage)) &&
       !(isProcessed(subject) && /\bsoak/.test(text)),
     message: () =>
       "low-acid food boiled in jars: no time at boiling, not even three hours, kills botulism; " +
@@ -64,7 +73,7 @@ const IN_PROCESS: SpokenHazard[] = [
     says: [
       phrases(
         "cold (water|tap)|under the (\\w+ )?tap|hose|snow|a fan|wet (towel|cloth|rag)",
-        "in(to)? (the )?(sink|creek)",
+        "in(to)? (the )?(sink|creek|stream|brook|lake|tub)",
         "(dous|pour|spray|splash|dip)* ~4 water",
         "quick[- ]?releas*",
         "(lift|pull|take|tip|flip|nudge|jiggle)* ~2 (weight|regulator)",
@@ -120,6 +129,7 @@ const IN_PROCESS: SpokenHazard[] = [
         "less time",
         "out after (only )?\\d+ minutes?",
         "\\d+ minutes? (is|are|will be) (\\w+ )?(plenty|enough)",
+        "\\d+ minutes? (off|less)",
       ),
     ],
     unless: phrases(
@@ -134,7 +144,15 @@ const IN_PROCESS: SpokenHazard[] = [
   },
   {
     rule: "vent-skipped",
-    says: [without("vent(ing)?|exhaust(ing)?")],
+    says: [
+      either(
+        without("vent(ing)?|exhaust(ing)?"),
+        phrases(
+          "(close|shut|drop|put|set) ~3 (vent|petcock|weight|regulator) ~2 (as soon as|right away)",
+          "(close|shut|drop|put|set) ~3 (vent|petcock|weight|regulator) ~2 (at once|immediately)",
+        ),
+      ),
+    ],
     when: byPressure,
     message: () =>
       "venting is skipped: air left in the canner makes it cooler than the gauge shows; let " +
@@ -146,7 +164,7 @@ const IN_PROCESS: SpokenHazard[] = [
     says: [
       phrases(
         "re-?us(e|ed|ing)|used|second[- ]hand|old|again|another round|twice|(2|second) times?|save",
-        "last (year|season|summer)('s)?",
+        "last (year|season|summer)('s)?|go(es)? back on|came off",
         "\\d+ (seasons?|years?)|season after season|over and over|running",
       ),
       phrases("lids?", "flats"),
@@ -171,7 +189,7 @@ const IN_MIX: SpokenHazard[] = [
     says: [
       either(
         /\b[0-4](?:\.\d+)? ?(?:%|per ?cent)(?=.*\bvinegar)/,
-        /\bvinegar\b[^,]*\b[0-4](?:\.\d+)? ?(?:%|per ?cent)/,
+        /\bvinegar\b.{0,25}?\b[0-4](?:\.\d+)? ?(?:%|per ?cent)/,
         phrases("(home-?made|own|homebrewed) ~2 vinegar"),
       ),
     ],
@@ -242,7 +260,10 @@ const isSmooth = (recipe: Recipe) =>
 const IN_FORM: SpokenHazard[] = [
   {
     rule: "untested-form",
-    says: [phrases("pur[eé]e(s|d)?|mash(ed|es)?|food mill|(stick )?blend(ed|er)?|blitz*|smooth")],
+    says: [
+      phrases("pur[eé]e(s|d)?|mash(ed|es)?|food mill|ricer|(stick )?blend(ed|er)?|blitz*|smooth"),
+    ],
+    unless: phrases("freez*"),
     when: (subject) =>
       subject.recipe.class === "low-acid" && isProcessed(subject) && !isSmooth(subject.recipe),
     message: (word) =>

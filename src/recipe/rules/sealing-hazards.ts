@@ -39,6 +39,13 @@ const MACHINES: SpokenHazard[] = [
   },
   {
     rule: "process-skipped",
+    says: [phrases("at (2[2-9]|3\\d)\\d( degrees)?"), CANNING],
+    unless: EMPTY,
+    message: (word) => noCanner(`${word}, the dry heat of an oven`),
+    source: PUBLICATIONS.principles,
+  },
+  {
+    rule: "process-skipped",
     says: [
       phrases(
         "multi-?cookers?",
@@ -84,7 +91,7 @@ const SEALS: SpokenHazard[] = [
         "inver(t|ts|ted|ting|sion)",
         "on (their|its) (heads?|lids?|tops?)",
         "(turn|flip)* ~2 (jars?|lids?|pints?|bottles?|them|it|each|1) ~2 over",
-        "flip* ~2 (jars?|pints?|bottles?|them)",
+        "flip* ~2 (jars?|pints?|bottles?|them|each|1|all)",
       ),
     ],
     unless: either(EMPTY, phrases("towels? until", "dissolv*")),

@@ -67,13 +67,14 @@ const TURNS = either(
 /** What is said of a thing afterwards that turns a sentence about it into a warning. */
 const DISAPPROVED = phrases(
   "unsafe|dangerous|dangers?|risky|mistakes?|myth|wrong|never|no longer|cannot|can't|forbidden",
-  "(do|does|did|is|are|was|must|may|should|will) not",
+  "(do|does|did|is|are|was|must|may|should|will|would) not",
   "(do|does|did|is|are|was|must|should|wo)n't",
   "(is|are|was|has|have|had|makes?) no (way|process*|seal|substitute|canner|place|good|tested)",
   "(is|are|was|has|have|had|makes?) no (safe|use|cure|protection|part|time)",
   "(is|are|was|do|does|did) nothing",
   "(goes|go|turns?|get) (soft|bad)|spoils?|grows?|bursts?|explodes?|poison*|useless",
   "too (weak|thin|dense|thick|warm|hot|cool|sweet|mild)|unknown|vary|varies",
+  "(throw|toss) ~3 out|trash|discard*|(stays?|left) (off|cold|empty)|(is|are) for salads?",
   "get (botulism|sick|ill)|can (crack|break|burst|warp|shatter)",
   "not (before|safe|enough|advised|recommended|tested|a process)",
 );

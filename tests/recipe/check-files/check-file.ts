@@ -11,9 +11,9 @@ import { recipeFile, wholeLibrary } from "../library-files.ts";
  * Recipe files written short. Lines after `== id | what the finding speaks of` say why it is safe or
  * not and where that stands (`why`, `from`), and then the recipe:
  *
- * - `base: ID` takes a recipe of the library; otherwise `title` and `class` begin an untested one.
- * - `in: ROLE | AMOUNT | NAME | STRENGTH` adds an ingredient; `set: ID | AMOUNT` and `drop: ID` change
- *   one of the base.
+ * - `base: ID` takes a recipe of the library; else `title` and `class` begin one.
+ * - `in: ROLE | AMOUNT | NAME | STRENGTH` adds an ingredient; `set: ID | AMOUNT` and `drop: ID`
+ *   change one of the base.
  * - `process: METHOD PACK TABLE` or `process: none`; `kept: dry`; `jars: [quart]`; `note: TEXT`.
  * - `say STAGE: TEXT` replaces what a stage of the base says, `add STAGE: TEXT` goes on after it.
  * - `KIND {MORE}: TEXT` is a further stage.
