@@ -8,8 +8,8 @@ import type { Finding } from "../../../src/recipe/rules/finding.ts";
 import { recipeFile, wholeLibrary } from "../library-files.ts";
 
 /**
- * Recipe files written short. Lines after `== id | what the finding speaks of` say why it is safe or
- * not and where that stands (`why`, `from`), and then the recipe:
+ * Recipe files written short. Lines after `== id | what the finding speaks of` say why it is safe
+ * or not and where that stands (`why`, `from`), and then the recipe:
  *
  * - `base: ID` takes a recipe of the library; else `title` and `class` begin one.
  * - `in: ROLE | AMOUNT | NAME | STRENGTH` adds an ingredient; `set: ID | AMOUNT` and `drop: ID`
