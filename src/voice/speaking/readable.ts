@@ -4,6 +4,8 @@
  * markup, Scheme, PowerShell and option dashes; none of those can be written in this alphabet.
  */
 
+import { fractionWords, spokenUnits } from "./spoken-units.ts";
+
 /** The longest text passed to a voice, in characters; about forty seconds of speech. */
 export const READABLE_MAX = 600;
 
@@ -27,25 +29,19 @@ const VULGAR: Record<string, string> = {
   "⅞": "7/8",
 };
 
-const FRACTION_WORDS: Record<string, string> = {
-  "1/2": "half",
-  "1/3": "a third",
-  "2/3": "two thirds",
-  "1/4": "a quarter",
-  "3/4": "three quarters",
-  "1/8": "an eighth",
-  "3/8": "three eighths",
-  "5/8": "five eighths",
-  "7/8": "seven eighths",
-};
-
 /** Signs with a spoken name, in the order they are replaced. */
 const SPOKEN_SIGNS: [RegExp, string][] = [
   [/[‘’ʼ′`]/g, "'"],
   [/(\d)\s*[-–—−‑]\s*(?=\d)/g, "$1 to "],
+  [/≥/g, " at least "],
+  [/≤/g, " at most "],
+  [/[~≈]|\bapprox\./g, " about "],
+  [/@/g, " at "],
+  [/\bw\//g, "with "],
   [/(^|[\s(])[-−](?=\d)/g, "$1minus "],
   [/[‐‑]/g, "-"],
   [/\s*[–—]\s*/g, ", "],
+  [/[º˚]/g, "°"],
   [/°\s*F\b/g, " degrees"],
   [/°\s*C\b/g, " degrees Celsius"],
   [/°/g, " degrees"],
@@ -57,14 +53,18 @@ const SPOKEN_SIGNS: [RegExp, string][] = [
   [/…/g, "."],
 ];
 
+/** `1-1/2` is one and a half, `1/4-1/2` goes from one to the other. */
 function spokenFractions(text: string): string {
   return text
     .replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign] ?? ""}`)
-    .replace(/(\d+)?(\s+)?\b(\d)\s*\/\s*(\d)\b(?![\d/])/g, (_all, whole, gap, top, bottom) => {
-      const words = FRACTION_WORDS[`${top}/${bottom}`] ?? `${top} over ${bottom}`;
-      const bare = words === "half" ? "a half" : words;
-      if (whole !== undefined) return `${whole} and ${bare}`;
-      return `${gap ?? ""}${words === "half" ? "one half" : words}`;
+    .replace(/(\d\/\d+)\s*[-–—−‑]\s*(?=\d)/g, "$1 to ")
+    .replace(/(?<![\d/.-])(\d+)[-–‑](?=\d\/\d)/g, "$1 ")
+    .replace(/(\d+)?(\s+)?\b(\d)\s*\/\s*(\d{1,2})\b(?![\d/])/g, (all, whole, gap, top, bottom) => {
+      const words = fractionWords(Number(top), Number(bottom));
+      if (words === undefined && bottom.length > 1) return all;
+      const said = words ?? `${top} over ${bottom}`;
+      if (whole !== undefined) return `${whole} and ${said}`;
+      return `${gap ?? ""}${said === "a half" ? "one half" : said}`;
     });
 }
 
@@ -107,5 +107,6 @@ function shortened(text: string): string {
  */
 export function readable(text: string): string {
   const plain = text.slice(0, RAW_MAX).replace(ESCAPES, " ").replace(/\s+/g, " ");
-  return shortened(tidy(onlyReadable(spokenSigns(spokenFractions(plain)))));
+  const words = tidy(onlyReadable(spokenSigns(spokenFractions(plain))));
+  return shortened(tidy(spokenUnits(words)));
 }
