@@ -146,6 +146,8 @@ export type Evidence = {
   earlier?: true;
   /** It says that the heat came back: where it never went, as far as anyone told, it may have. */
   returned?: true;
+  /** More was told than what it may be asked back as: it is kept whatever is answered to that. */
+  more?: true;
 };
 
 type Nothing = Record<never, never>;

@@ -4,8 +4,7 @@
  * mistake would cost decides between acting, asking back and ignoring it.
  */
 
-import { type Command, commandOf, type Evidence } from "../kitchen/command.ts";
-import type { OwnWords } from "../kitchen/own-words.ts";
+import { type Command, commandOf } from "../kitchen/command.ts";
 import { foodsNamed } from "../recipe/foods/name-foods.ts";
 import { unhedged, yesAlone } from "./answers/plain-yes.ts";
 import { wholeOrders } from "./clauses/beside-begins.ts";
@@ -15,15 +14,13 @@ import { withImplied } from "./clauses/implied.ts";
 import { begunLots, lotsRead } from "./clauses/lots-read.ts";
 import { besideText } from "./clauses/whole-clauses.ts";
 import type { Context } from "./context.ts";
-import { isAsked } from "./evidence/asked-about.ts";
-import { doubtIn, doubtTakenBack, lossIn, withEvidence } from "./evidence/doubts.ts";
+import { withEvidence } from "./evidence/doubts.ts";
 import { isElsewhere } from "./evidence/elsewhere.ts";
 import { orSpoiled, signIn } from "./evidence/gone-off.ts";
-import { isInJars, untakenDoubt } from "./evidence/untaken.ts";
+import { doubtBesideAsked, withDoubts } from "./evidence/left-doubts.ts";
 import { isStopped } from "./frames.ts";
+import type { Heard, Read } from "./heard.ts";
 import { isIntent, MEANINGS } from "./intents/all.ts";
-import { isCovered } from "./intents/uncovered.ts";
-import type { Frame } from "./model/corpus.ts";
 import type { Models } from "./model/linear-model.ts";
 import { type Guess, shippedModels } from "./model/shipped.ts";
 import { asNamed, sealsMeant, withJars, withLots } from "./named-jars.ts";
@@ -36,40 +33,6 @@ import { type JarsNamed, jarsNamed } from "./values/jar-names.ts";
 import { lotsWhen } from "./values/lots-when.ts";
 import { BOUNDS, contradicted, DIRECT, frameOf, isToAsk } from "./weighing.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
-
-/**
- * `whole`: a wording covers the sentence from its first word to its last. `clauses`: those that the
- * commands stand in. `polite`: a report wrapped in a question.
- */
-type Read = Omit<Heard, "unused"> &
-  Pick<Guess, "intents"> & {
-    whole?: boolean;
-    clauses?: readonly Utterance[];
-    left?: readonly Utterance[];
-    polite?: boolean;
-    accounted?: true;
-    /** The words in which doubts are looked for, where not in all of them. */
-    rest?: Utterance;
-  };
-
-export type Heard = {
-  /** `sure`: it is acted on; `ask`: a closed question about the first candidate; else nothing. */
-  reading: "sure" | "ask" | "unknown";
-  /** What is acted on, in the order it was said; empty unless sure. */
-  commands: readonly Command[];
-  /** What it may mean, the likeliest first; at most three. */
-  candidates: readonly Command[];
-  /** How it is meant, as far as the model knows. */
-  frame: Frame;
-  /** The doubt it raises about jars at stake, where nothing is done about it. */
-  evidence?: Evidence;
-  /** The doubt it raises if its commands turn out to change nothing. */
-  otherwise?: Evidence;
-  /** Clauses that were neither used nor idle talk, as they were said. */
-  unused?: readonly string[];
-  /** The memory it is acted on by: a yes that was once said to the same words. */
-  memory?: OwnWords;
-};
 
 /** Hears a sentence. Deterministic; any text at all gives an answer, in bounded time. */
 export function hear(words: string, context: Context, models: Models = shippedModels()): Heard {
@@ -134,91 +97,19 @@ function heardIn(words: string, context: Context, models: Models): Read {
     unhedged(unlessStopped(readIn(one, context, hearing), one), one, context);
   const lots = lotsRead(words, said, hearing, alone);
   const read = unmixed(lots ?? readIn(said, context, hearing));
-  const plainly = unhedged(yesAlone(unlessStopped(read, said), said, context), said, context);
+  const kept = unlessAnswers(unlessStopped(read, said), said, context);
+  const plainly = unhedged(yesAlone(kept, said, context), said, context);
   const anew = urgentFirst(plainly, said, hearing);
   const own = anew.reading === "sure" ? undefined : recalled(words, said, anew, hearing);
   const heard = own ? recalling(anew, own) : anew;
-  const { frame, intents } = heard;
-  const sure = heard.reading === "sure";
-  const commands = sure ? withImplied(heard.commands, hearing, said) : heard.commands;
-  const lost = commands.map((command): Command => {
-    const evidence = lossIn(command, { ...said, text: words });
-    return evidence ? { ...command, evidence } : command;
-  });
+  const commands =
+    heard.reading === "sure" ? withImplied(heard.commands, hearing, said) : heard.commands;
   const aside = doubtBesideAsked(heard, said, context);
   if (aside) return { ...heard, reading: "unknown", commands: [], evidence: aside };
-  // A memory does not lessen a doubt that the words raise, nor does first aid.
-  const urgent = commands.some(({ intent }) => MEANINGS[intent].urgent === true);
-  const answered = anew.reading === "sure" && !urgent;
-  const harmless = commands.every(isHarmless);
-  const settled = heard.whole === true && !harmless;
-  const told = lost.some(({ evidence }) => evidence !== undefined);
-  if (told && anew.reading === "sure") return { ...heard, commands: lost };
-  const [unsaid] = commands.flatMap((one) => doubtTakenBack(one, { ...said, text: words }) ?? []);
-  if (unsaid) return { ...heard, otherwise: unsaid };
-  const number = commands.some(isBareNumber) && context.question === undefined;
-  if (number) return { ...heard, otherwise: { strength: "trace", about: "boil", text: words } };
-  if (isCovered(said)) return heard;
-  const evidence = doubtIn(heard.rest ?? said, { frame, intents }, answered);
-  if (evidence === undefined) {
-    const isNothing =
-      heard.reading === "unknown" || (answered && harmless) || isUnsure(commands, said);
-    // What was an order or a report and cannot be tells of jars only once some are filled.
-    if (!isNothing && answered && !isInJars(context)) return heard;
-    // What is told is kept, should it come to nothing.
-    const told = answered && !said.asked ? doubtIn(said, { frame, intents }, false) : undefined;
-    const kept = told?.past === true && !OF_HEAT.has(told.about) && told.foods === undefined;
-    if (kept) return { ...heard, otherwise: weakened(told) };
-    const untaken = untakenDoubt(said, hearing.guess(said), context);
-    const raises = commands.some(({ intent }) => MEANINGS[intent].cost === "raising");
-    if ((heard.whole && !raises) || own || !untaken) return heard;
-    return { ...heard, [isNothing ? "evidence" : "otherwise"]: untaken };
-  }
-  if (answered && settled) {
-    return isLikely(evidence) ? { ...heard, otherwise: weakened(evidence) } : heard;
-  }
-  if (!answered || !harmless) return { ...heard, evidence };
-  // "Can I begin the beets now": what a question is about has gone into no jar.
-  const asks = said.asked || frame !== "said";
-  if (asks && evidence.about === "food") return heard;
-  return { ...heard, evidence: weakened(evidence) };
+  const sure = anew.reading === "sure";
+  const remembered = own !== undefined;
+  return withDoubts({ heard, commands, words, said, sure, remembered }, hearing);
 }
-
-const OF_HEAT: ReadonlySet<Evidence["about"]> = new Set(["boil", "water", "pressure"]);
-
-/** More than a word that may have to do with the jars: "it boils" is said often. */
-function isLikely({ strength, foods, about, intent }: Evidence): boolean {
-  const ofHeat = OF_HEAT.has(about) && about !== "pressure" && intent !== undefined;
-  return foods !== undefined || (strength !== "trace" && !ofHeat);
-}
-
-/** A question that has its answer interrupts nothing. */
-function weakened(evidence: Evidence): Evidence {
-  return { ...evidence, strength: "trace" };
-}
-
-/**
- * "I may have overfilled a few" while it is asked whether the food was hot: whoever is not sure of
- * something else answers nothing, and raises a doubt about that.
- */
-function doubtBesideAsked({ commands, frame, intents }: Read, said: Utterance, context: Context) {
-  const unsure = commands.some(({ intent, slots }) => intent === "answer" && "unsure" in slots);
-  const { question } = context;
-  if (!unsure || !question) return undefined;
-  const doubt = doubtIn(said, { frame, intents }, false);
-  if (!doubt) return undefined;
-  return isAsked(question, said, OF_HEAT.has(doubt.about)) ? undefined : doubt;
-}
-
-/** A story told for an answer, of which no more is taken than that nobody knows. */
-const isUnsure = (commands: readonly Command[], { words }: Utterance) =>
-  words.length >= A_STORY &&
-  commands.some(({ intent, slots }) => intent === "answer" && "unsure" in slots);
-const A_STORY = 6;
-
-/** "One ninety": with nothing asked it may be what a thermometer or a gauge shows. */
-const isBareNumber = ({ intent, slots }: Command) =>
-  intent === "answer" && "value" in slots && typeof slots.value === "number";
 
 function isHarmless({ intent }: Command): boolean {
   return MEANINGS[intent].cost === "harmless";
@@ -286,6 +177,20 @@ function unlessStopped(heard: Read, said: Utterance): Read {
     return isStopped(one, said, { whole, ...(clause ? { clause } : {}) });
   });
   return stopped ? { ...heard, reading: "unknown", commands: [] } : heard;
+}
+
+/**
+ * "Yes, I put it in each of them" while it is asked whether the acid is in every jar: a yes or no
+ * with more behind it is about what was asked, and no guess is made of something else.
+ */
+function unlessAnswers(heard: Read, said: Utterance, { question }: Context): Read {
+  const begins = /^(yes|yeah|yep|aye|no|nope|nah)$/.test(said.words[0]?.word ?? "");
+  if (!begins || !question?.guards || heard.whole || heard.reading !== "sure") return heard;
+  const another = heard.commands.every(({ intent, confirms = [] }) => {
+    const { answer, cost } = MEANINGS[intent];
+    return !answer && confirms.length === 0 && (cost === "changing" || cost === "clearing");
+  });
+  return another ? { ...heard, reading: "unknown", commands: [] } : heard;
 }
 
 /** A report wrapped in a question or an order to write it down; a note as such is kept as well. */

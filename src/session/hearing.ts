@@ -6,7 +6,7 @@ import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import { shownQuestion } from "../kitchen/questions/questions.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { State } from "../kitchen/state.ts";
-import type { Heard } from "../language/hear.ts";
+import type { Heard } from "../language/heard.ts";
 import { MEANINGS } from "../language/intents/all.ts";
 import { howAnswered, TO_ANSWER } from "../speech/how-answered.ts";
 import { askBack, type Pending, readBack } from "./dialogue.ts";

@@ -7,7 +7,7 @@ import type { DatedFact } from "../kitchen/events.ts";
 import type { OwnWords } from "../kitchen/own-words.ts";
 import { answerKind, PATIENCE_MS, shownQuestion } from "../kitchen/questions/questions.ts";
 import type { Context } from "../language/context.ts";
-import type { Heard } from "../language/hear.ts";
+import type { Heard } from "../language/heard.ts";
 import { learnable } from "../language/own-words.ts";
 import { type Pending, SURE_ENOUGH } from "./dialogue.ts";
 import type { Step } from "./hearing.ts";

@@ -15,7 +15,8 @@ import { keyOffer } from "../kitchen/shelves.ts";
 import type { State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import type { Context } from "../language/context.ts";
-import { type Heard, hear } from "../language/hear.ts";
+import { hear } from "../language/hear.ts";
+import type { Heard } from "../language/heard.ts";
 import { MEANINGS } from "../language/intents/all.ts";
 import { notUnderstood, notUsed } from "../speech/not-understood.ts";
 import { answered, saidAgain } from "./answering.ts";
@@ -193,6 +194,7 @@ export class Turn {
           this.keepDoubted(now);
           return false;
         }
+        if (this.doubted?.more) this.keepDoubted(now);
         this.doubted = undefined;
         const outcome = this.decided(resolved.wish, now);
         const taught = this.own.taught(question, outcome, now);

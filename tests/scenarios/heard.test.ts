@@ -136,7 +136,7 @@ describe("heat that is told to be back where nobody told of its loss", () => {
     const { asked, batch } = await boiled(
       `+0:16 ${words}\n+0:00 yes\n+0:00 heat's off\n+0:06 the jars are out`,
     );
-    expect(asked.join("\n")).toContain(`I heard "${words}". Was all well with that`);
+    expect(asked.join("\n")).toContain(`I heard "${words}". Was all well, or did that happen`);
     expect(batch.heard).toMatchObject([{ text: words, strength: "suspicion", answered: null }]);
   });
 

@@ -118,12 +118,17 @@ export function withLoss({ state, now }: Present, wish: Wish, outcome: Decision)
   const late = (load: Load) => {
     return past === true && (load.unloadedAt !== undefined || (earlier === true && isOff(load)));
   };
-  const facts = heardFacts(
-    loads.filter((load) => late(load) || mayBeLost(load)),
-    doubt,
-    now,
-  );
-  return withFacts(outcome, facts);
+  const lost = loads.filter((load) => late(load) || mayBeLost(load));
+  if (lost.length > 0 || outcome.kind !== "refused") {
+    return withFacts(outcome, heardFacts(lost, doubt, now));
+  }
+  // Nothing is in a canner: "the tops are dry" is about what is being filled.
+  const ofFilling: Evidence = { ...doubt, strength: "trace", about: "jars" };
+  const filling = atStake(state, ofFilling, now).filter(({ batch }) => {
+    const of = state.batches[batch];
+    return (of && runOfRole(of, "filling")?.state) === "running";
+  });
+  return withFacts(outcome, heardFacts(filling, ofFilling, now));
 }
 
 /** Told again so soon after it began, it was most likely only told twice (our choice). */

@@ -50,6 +50,7 @@ export function atStake(state: State, { about, strength, past }: Evidence, now: 
   const ofFilling = !OF_PROCESS.has(about);
   if (inside.length > 0 || !(ofFilling || past === true)) return inside;
   const out = loads.filter((load) => load.unloadedAt !== undefined);
+  if (out.length === 0 && stillAtTheTable(state).length > 0) return [];
   return out.length > 0 ? out : lately(state, now).filter((load) => hasGauge(state, load, about));
 }
 
@@ -242,7 +243,7 @@ export function heardQuestion(state: State, load: Load, endIsAsked: boolean): Qu
 }
 
 const WAS_SO: Either = {
-  text: "Was all well with that, or was it so?",
+  text: "Was all well, or did that happen?",
   right: [
     "all was well",
     "all well",
@@ -253,5 +254,8 @@ const WAS_SO: Either = {
   wrong: [
     ...["it was so", "that was so", "that is so", "it is so", "was so", "true", "it is true"],
     ...["that is true", "that is right", "that is what i did", "it is what i did", "so it was"],
+    ...["it happened", "that happened", "it did happen", "that did happen", "it did", "they did"],
+    ...["that is how it was", "it was not well", "it was not all well", "all was not well"],
+    ...["i did do that", "i did that", "just like i said", "like i said", "as i said"],
   ],
 };

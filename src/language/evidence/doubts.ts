@@ -125,7 +125,20 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
     /\b(filled|packed|ladled)( \w+){0,3} (morning|yesterday|last night|hours? ago|breakfast)\b/,
   ],
   ["jars", /\b(had|left|sat|stood|been)( \w+){0,4} (counter|overnight|table)\b/],
-  ["jars", /\blet( \w+){0,2} (pot|food|sauce|fruit|syrup|brine|jars)( \w+)? (cool|stand|sit)\b/],
+  // What lay for days, or began to spoil, before it was put up.
+  [
+    "jars",
+    new RegExp(
+      "\\b(lay|lain|lying|left|been|were|sat|stood|kept|sitting|standing|had)( \\w+){0,9} " +
+        "((since|from) (yesterday|last \\w+|monday|tuesday|wednesday|thursday|friday|saturday|" +
+        "sunday|this morning)|for( \\w+){0,2} (days|weeks|nights)|overnight)\\b",
+    ),
+  ],
+  ["jars", /\b(furry|fuzzy|mou?ldy|(bit|gone|went) fizzy|mushy|rotten|slimy|gone off)\b/],
+  [
+    "jars",
+    /\b(let|left)( \w+){0,2} (pot|food|sauce|fruit|syrup|brine|jars)( \w+)? (cool|stand|sit)\b/,
+  ],
   ["jars", new RegExp(`${HARDLY}.*\\bjars?\\b.*\\b(boiled|steril|scald)`)],
   ["jars", new RegExp(`${HARDLY}.*\\b(boiled|steril|scald).*\\bjars?\\b`)],
   ["jars", /\b(much|far|way|lot) higher\b|\bup the (mountain|hill)\b/],
@@ -135,6 +148,7 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["jars", /\b(moved|altitude|elevation)\b.*\bfeet\b|\bfeet (high|up|of (altitude|elevation))\b/],
   ["gauge", /\b(gauge|dial|needle)( \w+){0,4} (high|low|off|wrong|much|tested|trust|rests)\b/],
   ["gauge", /\b(gauge|dial) (test|check)\b/],
+  ["gauge", /\b(gauge|dial|needle)( \w+){0,3} (stick|sticks|sticking|stuck|jumps|jumping|jumpy)\b/],
   ["gauge", new RegExp(`${HARDLY}.*\\b(gauge|dial)( \\w+){0,4} (checked|looked)\\b`)],
   ["gauge", /\b(gauge|dial)( \w+){0,3} (not|never)( \w+){0,3} (checked|looked|calibrated)\b/],
   [
@@ -151,6 +165,7 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["acid", /\b(squeezed|fresh)( \w+){0,2} (lemons?|limes?)\b/],
   ["jars", /\b(ran|run|short)( \w+){0,4} (used|instead)\b/],
   ["acid", /\blabel( \w+){0,4} (three|four|weak)\b/],
+  ["food", /\bthickened\b/],
   // Of what is not known as a food here.
   ["food", /\b(half|most|part) of (it|this) (is|was) (?!not )\w+$/],
 ];

@@ -57,3 +57,16 @@ export function isElsewhere(said: Utterance): boolean {
   const words = said.words.map(({ word }) => word);
   return isOnTheStove(words) || words.some((word, at) => OUTSIDE.has(word) && !isBeside(words, at));
 }
+
+/** "The soup's gone off the boil", "the fire in the parlor": no pot or fire that jars hang on. */
+export function isOfAnotherFire({ words }: Utterance): boolean {
+  const all = words.map(({ word }) => word);
+  if (all.some((word) => AT_STAKE.has(word) || word === "water")) return false;
+  const subject = all.slice(0, 3).some((word, at) => ELSEWHERE.has(word) && !isBeside(all, at));
+  return subject || ROOM.test(all.join(" "));
+}
+
+const ROOM = new RegExp(
+  "\\b(in|of|at) (the|my|our) (parlou?r|lounge|hall|hallway|bathroom|bedroom|living room|" +
+    "sitting room|den|grate|fireplace|wood stove)\\b",
+);

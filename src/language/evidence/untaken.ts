@@ -2,7 +2,8 @@
  * What is told and comes to nothing. Nobody knows what it was about, so it is kept while it may be
  * about jars at stake: silence about a sentence would say that all was well.
  */
-import type { Evidence } from "../../kitchen/command.ts";
+import type { Command, Evidence } from "../../kitchen/command.ts";
+import { OF_PROCESS } from "../../kitchen/questions/heard-doubts.ts";
 import { type Context, runs } from "../context.ts";
 import { beginsAsking } from "../guards.ts";
 import { isIntent, MEANINGS } from "../intents/all.ts";
@@ -10,7 +11,7 @@ import type { Frame } from "../model/corpus.ts";
 import type { Likely } from "../model/linear-model.ts";
 import type { Guess } from "../model/shipped.ts";
 import { frameOf, idleness } from "../weighing.ts";
-import type { Utterance } from "../words.ts";
+import { textOf, type Utterance } from "../words.ts";
 import { isOfAnotherDay, whenOf } from "./doubts.ts";
 import { isElsewhere, isOnTheStove } from "./elsewhere.ts";
 
@@ -33,6 +34,8 @@ const HARDLY_IDLE = 0.1;
 /** How likely a meaning has to be to say what is doubted. */
 const LIKELY = 0.25;
 const LIKELY_AT_THE_TABLE = 0.5;
+/** What is shorter than this, at the table, is a word with the pots. */
+const LEAST_AT_THE_TABLE = 6;
 
 function likelySubject(intents: readonly Likely[], least: number): Subject | undefined {
   const likely = intents.filter(({ probability }) => probability >= least);
@@ -54,10 +57,12 @@ export function isHeated({ loads = [], running }: Context): boolean {
   return inside || loads.some((load) => load.inside);
 }
 
-/** Nothing is said of it: it may be about the heat, or about how the jars were filled. */
-function subjectNow(context: Context): Subject | undefined {
+/** What it is about, where nothing in it says so: the heat, or what is in the jars or goes in. */
+function subjectNow(said: Utterance, context: Context): Subject | undefined {
   if (isHeated(context)) return "boil";
-  return (context.loads ?? []).length > 0 && isInJars(context) ? "jars" : undefined;
+  const atTheTable = said.words.length >= LEAST_AT_THE_TABLE && context.running.length > 0;
+  const inJars = (context.loads ?? []).length > 0 && isInJars(context);
+  return inJars || atTheTable ? "jars" : undefined;
 }
 
 /** "He has put it back": what somebody else did is no order. */
@@ -70,6 +75,7 @@ const OTHERS: ReadonlySet<string> = new Set(["he", "she", "they", "somebody", "s
 export function untakenDoubt(
   said: Utterance,
   guess: Guess,
+  commands: readonly Command[],
   context: Context,
 ): Evidence | undefined {
   const { intents, frames } = guess;
@@ -89,8 +95,21 @@ export function untakenDoubt(
   if (frameOf(guess) === "ordered" && !told && !done) return undefined;
   const subject = likelySubject(intents, inJars ? LIKELY : LIKELY_AT_THE_TABLE);
   if (!subject && idle >= HARDLY_IDLE && isElsewhere(said)) return undefined;
-  const about = subject ?? subjectNow(context);
-  const over = !isHeated(context) && !isOfAnotherDay(said);
+  const heated = isHeated(context);
+  const meant = subject && (heated || !OF_PROCESS.has(subject)) ? subject : undefined;
+  const about = commands.some(isTakenOut) ? "jars" : (meant ?? subjectNow(said, context));
+  const over = !heated && !isOfAnotherDay(said);
   const when = over ? ({ past: true } as const) : whenOf(said);
-  return about && { strength: "trace", about, text: said.text, ...when };
+  const more = DEPARTS.test(textOf(said.words)) ? { more: true as const } : {};
+  return about && { strength: "trace", about, text: said.text, ...when, ...more };
 }
+
+/** Jars that were taken out: no answer about the boil of the others covers them. */
+const isTakenOut = ({ intent, slots }: Command) =>
+  intent === "done" && "target" in slots && slots.target === "jars";
+
+/** With one of these more is told than that something is done. */
+const DEPARTS = new RegExp(
+  "\\b(not|never|half|some|few|only|instead|without|raw|cold|warm|forgot|skipped|but|except|" +
+    "since|all week|extra|less|more|with)\\b",
+);

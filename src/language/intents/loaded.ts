@@ -7,6 +7,7 @@ const MOST_IN_CANNER = 40;
 export const loaded: MeaningOf<"loaded"> = {
   cost: "changing",
   plainly: true,
+  tellsOf: { about: "jars" },
   report: true,
   shaken: {
     clause: [

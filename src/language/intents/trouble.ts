@@ -1,5 +1,17 @@
+import type { Command } from "../../kitchen/command.ts";
 import { TROUBLE_PATTERNS, topicIn } from "../values/topic-patterns.ts";
 import type { MeaningOf } from "./meaning.ts";
+
+/** What tells that a jar may not be as it should; the rest is only looks. */
+const LOSSES: ReadonlySet<unknown> = new Set([
+  "siphoned",
+  "lid-wont-close",
+  "buckled-lid",
+  "cloudy",
+]);
+
+export const isLoss = ({ intent, slots }: Command) =>
+  intent === "trouble" && "what" in slots && LOSSES.has(slots.what);
 
 /** Something looks odd in a pot or a jar. */
 export const trouble: MeaningOf<"trouble"> = {

@@ -7,7 +7,14 @@ const TAKES_BACK = new RegExp(
     "unsay|retract|withdraw|forget|ignore|disregard|never ?mind|mistake|mistaken|wrong|oops|" +
     "whoops|misspoke|misheard|misunderstood|mean|accident|correction|happened?|premature|" +
     "(i|you) (did|do|never|have) not|not (that|me|it|for you)|jumped|jump|as you were|too soon|" +
-    "false alarm|error|said|heard|remove|wipe\\w*|scrub|backtrack|unrecord|pull|out|off|again)\\b",
+    "false alarm|error|said|heard|wipe\\w*|scrub|backtrack|unrecord|" +
+    "(pull|take|leave|cross|rub|strike|remove)\\b" +
+    "( it| that| this| the (last|note|entry|report)\\b.*)( out| off)?)\\b",
+);
+/** "Bring the cat back in": what is fetched is nothing that was said. */
+const FETCHES = new RegExp(
+  "\\b(take|bring|put|get|carry) (the|my|your|his|her|our) " +
+    "(?!last|note|entry|report|count|step|boil|heat|whole|bit)\\w+( \\w+){0,2} (back|out|off)\\b",
 );
 
 /** Takes back the latest command, or the latest report of what is named. */
@@ -15,7 +22,9 @@ export const undo: MeaningOf<"undo"> = {
   cost: "changing",
   // "That last one was too salty" takes nothing back.
   finish: (raw, _context, _plain, { words }) =>
-    TAKES_BACK.test(textOf(words)) ? { slots: raw } : undefined,
+    TAKES_BACK.test(textOf(words)) && !(raw.about === undefined && FETCHES.test(textOf(words)))
+      ? { slots: raw }
+      : undefined,
   when: ["always"],
   slots: { about: "word" },
   example: "undo that",
