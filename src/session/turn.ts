@@ -125,9 +125,9 @@ export class Turn {
       () => steps.length > 1 && this.open !== undefined,
     );
     this.together = undefined;
-    if (this.open !== openBefore && this.open) this.doubted = heard.otherwise;
+    if (this.open !== openBefore && this.open) this.doubted = kept ? undefined : heard.otherwise;
     const nothing = this.lastDone === before && !this.open;
-    const late = nothing && heard.otherwise && this.keep(heard.otherwise, now);
+    const late = nothing && !kept && heard.otherwise && this.keep(heard.otherwise, now);
     const cmd = this.lastDone === before ? undefined : this.lastDone?.cmd;
     const acted = !refused && steps.every(({ question }) => !question);
     this.own.did(acted ? heard.memory : undefined, cmd, now);

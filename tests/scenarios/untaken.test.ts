@@ -156,3 +156,42 @@ it("an overpressure plug that blew stops the time of the process", async () => {
   );
   expect(codes(batch)).toContain("pressure-lost");
 });
+
+describe("what is told at the table and comes to nothing", () => {
+  /** What is kept of the words, as the journal has it. */
+  const kept = async (recipe: string, script: string) => {
+    const { journal } = await play(recipe, `${script}\n+0:00:20 what now`);
+    return journal.flatMap(({ type, text }) => (type === "heard" ? [text] : []));
+  };
+
+  it.each([
+    ["dilled-green-beans", "heat", "I ran short of vinegar so I let the pot down from the tap"],
+    ["quick-fresh-pack-dills", "fill", "they sat there all through lunch and have gone stone cold"],
+    ["stock", "fill", "thickened it with a roux so it is more of a soup, noodles in it too"],
+    ["whole-tomatoes", "fill", "crammed so full that no liquid gets between, they're dry on top"],
+    ["snap-beans", "hands-on", "they lay in a sack in the barn for over a week, some had mold on"],
+  ])("is a doubt about its jars: %s at %s, %s", async (recipe, until, words) => {
+    expect(await kept(recipe, `0:00 [cook until ${until}]\n+0:02 ${words}`)).toEqual([words]);
+  });
+
+  it.each(["yes", "no"])("is kept beside what it is asked back as, after a %s", async (answer) => {
+    const words = "didn't boil all of them first, half of them I only peeled and cut up raw";
+    const script = `0:00 [cook until hands-on]\n+0:05 ${words}\n+0:00:20 ${answer}`;
+    expect(await kept("pickled-beets", script)).toEqual([words]);
+  });
+
+  it.each(["take the rubbish out will you", "bring the washing back in"])(
+    "takes nothing back: %s",
+    async (words) => {
+      const { batch } = await told(`${BOIL}+0:05 ${words}\n${REST}`);
+      expect(batch.verdict).toBe("as-tested");
+    },
+  );
+
+  it("stops no clock where it is another pot's", async () => {
+    const words = "the soup's gone off the boil on the back ring, it's only our dinner";
+    const { batch, asked } = await told(`${BOIL}+0:05 ${words}\n+0:00:20 still boiling\n${REST}`);
+    expect(asked.join("\n")).toContain("Still boiling, or did it stop?");
+    expect(batch.verdict).toBe("as-tested");
+  });
+});

@@ -131,7 +131,8 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
     new RegExp(
       "\\b(lay|lain|lying|left|been|were|sat|stood|kept|sitting|standing|had)( \\w+){0,9} " +
         "((since|from) (yesterday|last \\w+|monday|tuesday|wednesday|thursday|friday|saturday|" +
-        "sunday|this morning)|for( \\w+){0,2} (days|weeks|nights)|overnight)\\b",
+        "sunday|this morning)|for( \\w+){0,3} " +
+        "(days?|weeks?|nights?|fortnight|months?)|overnight)\\b",
     ),
   ],
   ["jars", /\b(furry|fuzzy|mou?ldy|(bit|gone|went) fizzy|mushy|rotten|slimy|gone off)\b/],
@@ -173,7 +174,8 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
 /** In the jars after all, whatever else is cooked of it. */
 const IN_WITH_IT = new RegExp(
   "\\b(in|into|with) (it|this|there|these|those|them|the jars?)\\b|\\bin with\\b|^with\\b|" +
-    "\\b(half|most|part) of (it|this)\\b|\\b(mostly|instead|swapped|replaced|use up|using up)\\b",
+    "\\b(half|most|part) of (it|this)\\b|" +
+    "\\b(mostly|instead|swapped|replaced|thickened|use up|using up)\\b",
 );
 
 const OF_FILLING: ReadonlySet<Subject> = new Set(["lids", "acid", "jars", "gauge"]);

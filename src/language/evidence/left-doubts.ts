@@ -44,11 +44,16 @@ export function withDoubts(weighed: Weighed, hearing: Hearing): Read {
   const untaken = untakenDoubt(said, hearing.guess(said), commands, context);
   const named = doubtIn(heard.rest ?? said, heard, answered);
   // A food that is only named says less than what is told of it.
-  const slight = !answered && named?.strength === "trace" && named.foods !== undefined;
-  const evidence = slight ? (untaken ?? named) : named;
-  return evidence
-    ? beside(evidence, weighed, answered)
-    : comesToNothing(untaken, weighed, answered, context);
+  const slight = named?.strength === "trace" && named.foods !== undefined;
+  const evidence = slight && !answered && untaken?.more ? untaken : named;
+  if (!evidence) return comesToNothing(untaken, weighed, answered, context);
+  const doubted = beside(evidence, weighed, answered);
+  // What it seems to be about may not be here: then the words are kept as what was told.
+  const aside = !said.asked && (commands.some(isLoss) || said.words.length >= A_STORY + 2);
+  const open = !answered || (commands.every(isHarmless) && aside);
+  return untaken && open && (!named?.foods || untaken.more)
+    ? { otherwise: untaken, ...doubted }
+    : doubted;
 }
 
 /** Plain losses are believed; what another pot or fire lost is asked about. */
