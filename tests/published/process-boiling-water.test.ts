@@ -10,6 +10,8 @@ import { recipeOf, wholeLibrary } from "../recipe/library-files.ts";
  */
 
 const GUIDE = "USDA Complete Guide to Home Canning, 2015";
+/** Read in copies of the guide of 1994 (with two of later wording), not in that of 2015. */
+const COPY = "USDA Complete Guide to Home Canning, copies of 1994";
 const THREE = [1000, 6000];
 const FOUR = [1000, 3000, 6000];
 
@@ -66,6 +68,23 @@ const ROWS: Row[] = [
   ["whole-berries", "hot", ["pint", "quart"], [15, 20, 20, 25], `${GUIDE}, p. 2-10`],
   ["whole-berries", "raw", ["pint"], [15, 20, 20, 25], `${GUIDE}, p. 2-10`],
   ["whole-berries", "raw", ["quart"], [20, 25, 30, 35], `${GUIDE}, p. 2-10`],
+  ["tomato-vegetable-juice", "hot", ["pint"], [35, 40, 45, 50], `${GUIDE}, p. 3-6`],
+  ["tomato-vegetable-juice", "hot", ["quart"], [40, 45, 50, 55], `${GUIDE}, p. 3-6`],
+  ["tomato-sauce", "hot", ["pint"], [35, 40, 45, 50], `${COPY}, standard tomato sauce`],
+  ["tomato-sauce", "hot", ["quart"], [40, 45, 50, 55], `${COPY}, standard tomato sauce`],
+  ["plums", "hot", ["pint"], [20, 25, 30, 35], `${COPY}, Guide 2:23`],
+  ["plums", "raw", ["pint"], [20, 25, 30, 35], `${COPY}, Guide 2:23`],
+  ["plums", "hot", ["quart"], [25, 30, 35, 40], `${COPY}, Guide 2:23`],
+  ["plums", "raw", ["quart"], [25, 30, 35, 40], `${COPY}, Guide 2:23`],
+  ["cherries", "hot", ["pint"], [15, 20, 20, 25], `${COPY}, cherries, whole`],
+  ["cherries", "hot", ["quart"], [20, 25, 30, 35], `${COPY}, cherries, whole`],
+  ["cherries", "raw", ["pint", "quart"], [25, 30, 35, 40], `${COPY}, cherries, whole`],
+  ["corn-relish", "hot", ["half-pint", "pint"], [15, 20, 25], `${COPY}, pickled corn relish`],
+  ["piccalilli", "hot", ["half-pint", "pint"], [5, 10, 15], `${COPY}, Guide 6:18`],
+  ["zucchini-bread-and-butters", "hot", ["pint", "quart"], [10, 15, 20], `${COPY}, Guide 6`],
+  ["pickled-cauliflower", "hot", ["half-pint", "pint"], [10, 15, 20], `${COPY}, Guide 6`],
+  ["pickled-carrots", "hot", ["half-pint", "pint"], [15, 20, 25], "NCHFP, in copies"],
+  ["pickled-hot-peppers", "raw", ["half-pint", "pint"], [10, 15, 20], `${COPY}, Guide 6`],
 ];
 
 const library = wholeLibrary();
@@ -126,7 +145,7 @@ describe("boiling-water times are those of the publications", () => {
 });
 
 describe("headspace is that of the publications", () => {
-  // Jams, jellies and apple butter 1/4 in; everything else by boiling water 1/2 in (Guide 1).
+  // Jams, jellies, apple butter and tomato sauce 1/4 in; everything else by boiling water 1/2 in (Guide 1).
   const quarter = [
     "apple-butter",
     "berry-jam",
@@ -134,6 +153,7 @@ describe("headspace is that of the publications", () => {
     "apricot-jam",
     "apple-jelly",
     "grape-jelly",
+    "tomato-sauce",
   ];
   for (const id of new Set(ROWS.map(([recipe]) => recipe))) {
     it(id, () => {

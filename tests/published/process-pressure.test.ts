@@ -10,6 +10,8 @@ import { recipeOf, wholeLibrary } from "../recipe/library-files.ts";
  */
 
 const GUIDE = "USDA Complete Guide to Home Canning, 2015";
+/** Read in copies of the guide of 1994, not in that of 2015. */
+const COPY = "USDA Complete Guide to Home Canning, copies of 1994";
 const library = wholeLibrary();
 
 /** Both ends of each band, and the pressure printed for it. */
@@ -70,6 +72,15 @@ const LOW_ACID_ROWS: Row[] = [
   ["chicken-with-bones", ["hot", "raw"], { pint: 65, quart: 75 }, `${GUIDE}, Guide 5 p. 5-5`],
   ["fish", ["raw"], { pint: 100 }, `${GUIDE}, Guide 5 p. 5-10`],
   ["stock", ["hot"], { pint: 20, quart: 25 }, `${GUIDE}, Guide 5 p. 5-7`],
+  ["ground-meat", ["hot"], { pint: 75, quart: 90 }, `${GUIDE}, Guide 5 p. 5-6`],
+  ["green-peas", ["hot", "raw"], { pint: 40, quart: 40 }, `${COPY}, peas`],
+  ["lima-beans", ["hot"], { pint: 40, quart: 50 }, `${COPY}, fresh lima beans`],
+  ["greens", ["hot"], { pint: 70, quart: 90 }, `${COPY}, spinach and other greens`],
+  ["okra", ["hot"], { pint: 25, quart: 40 }, `${COPY}, okra`],
+  ["peppers", ["hot"], { "half-pint": 35, pint: 35 }, `${COPY}, peppers`],
+  ["potatoes", ["hot"], { pint: 35, quart: 40 }, `${COPY}, white potatoes`],
+  ["sweet-potatoes", ["hot"], { pint: 65, quart: 90 }, `${COPY}, sweet potatoes`],
+  ["squash-cubes", ["hot"], { pint: 55, quart: 90 }, `${COPY}, pumpkins and winter squash`],
 ];
 
 const FRUIT = `${GUIDE}, Guide 2 pp. 2-31 and 2-32`;
@@ -81,6 +92,9 @@ const ACID_ROWS: Row[] = [
   ["whole-berries", ["raw"], { pint: 8, quart: 10 }, FRUIT],
   ["peaches", ["hot", "raw"], { pint: 10, quart: 10 }, FRUIT],
   ["pears", ["hot"], { pint: 10, quart: 10 }, FRUIT],
+  ["plums", ["hot", "raw"], { pint: 10, quart: 10 }, FRUIT],
+  ["cherries", ["hot"], { pint: 8, quart: 10 }, FRUIT],
+  ["cherries", ["raw"], { pint: 10, quart: 10 }, FRUIT],
 ];
 
 function checkRows(rows: Row[], pressures: typeof LOW_ACID): void {
@@ -130,6 +144,8 @@ const TOMATO_ROWS: Alternatives[] = [
   ["whole-tomatoes-in-juice", "hot", 40, 25, 15, `${GUIDE}, Guide 3 p. 3-10`],
   ["whole-tomatoes-in-juice", "raw", 40, 25, 15, `${GUIDE}, Guide 3 p. 3-10`],
   ["whole-tomatoes-no-liquid", "raw", 40, 25, 15, `${GUIDE}, Guide 3 p. 3-11`],
+  ["tomato-sauce", "hot", 20, 15, 10, `${COPY}, standard tomato sauce`],
+  ["tomato-vegetable-juice", "hot", 20, 15, 10, `${GUIDE}, Guide 3 p. 3-6; 10 min in copies`],
   ["tomato-juice", "hot", 20, 15, 10, `${GUIDE}, Guide 3 p. 3-5; 10 min memory`],
 ];
 

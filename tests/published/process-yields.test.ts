@@ -21,6 +21,16 @@ const LOADS: [recipe: string, sevenQuartsLb: number, ninePintsLb: number][] = [
   ["pears", 17.5, 11],
   ["whole-berries", 12, 8],
   ["rhubarb", 10.5, 7],
+  ["green-peas", 31.5, 20],
+  ["lima-beans", 28, 18],
+  ["greens", 28, 18],
+  ["okra", 11, 7],
+  ["potatoes", 20, 13],
+  ["sweet-potatoes", 17.5, 11],
+  ["squash-cubes", 16, 10],
+  ["tomato-sauce", 35, 21],
+  ["plums", 14, 9],
+  ["cherries", 17.5, 11],
 ];
 
 /** Jars of one recipe's own amount. USDA Complete Guide, Guides 2, 6 and 7. */

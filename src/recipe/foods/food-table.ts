@@ -25,7 +25,8 @@ water | water | - | practice | ice
 broth | broth | low | G5 | stock, bouillon, meat juice, dripping, bone broth
 
 bean | vegetable | low | FDA 5.60 | snap bean, green bean, wax bean, yellow bean, string bean, runner bean, pole bean, bush bean, french bean, filet bean, haricot vert, haricot, italian bean, romano bean, romano, roma bean, purple bean, purple podded bean, dragon tongue, dragon tongue bean, blue lake, blue lake bean, yardlong bean, long bean, rattlesnake bean, kentucky wonder, provider bean
-shell bean | vegetable | low | FDA 6.50 | lima bean, lima, butter bean, butterbean, fava bean, fava, broad bean, edamame, soybean, soya bean, soy bean, shelling bean, shelled bean, october bean, horticultural bean, fresh shelled bean
+lima bean | vegetable | low | FDA 6.50 | lima, butter bean, butterbean, fresh lima bean, baby lima
+shell bean | vegetable | low | FDA 6.50 | fava bean, fava, broad bean, edamame, soybean, soya bean, soy bean, shelling bean, shelled bean, october bean, horticultural bean, fresh shelled bean
 dry bean | vegetable | low | FDA 5.60-6.50 | dried bean, dried bean or pea, dry bean or pea, pinto bean, dried pinto bean, black bean, turtle bean, navy bean, kidney bean, pinto, white bean, great northern bean, great northern, cannellini, cannellini bean, garbanzo, garbanzo bean, chickpea, chick pea, lentil, split pea, dried pea, dry pea, black-eyed pea, blackeyed pea, cowpea, southern pea, field pea, crowder pea, mung bean, bean soaked, soaked bean, red bean, pink bean, tepary bean, soldier bean, lupin, adzuki bean, azuki bean, adzuki, cranberry bean, borlotti bean, borlotti, jacob's cattle bean, anasazi bean, yellow eye bean, dried kidney bean, dried navy bean, dry pinto bean, dried black bean, dry black bean, dry kidney bean, dry navy bean, dried lima bean, dry lima bean, dried white bean
 refried bean | vegetable | low | practice | refried, bean paste, hummus, mashed bean, bean puree, bean dip
 baked bean | vegetable | low | FDA 5.10-5.80 | pork and bean, bean in sauce
@@ -83,7 +84,7 @@ caper | vegetable | crosses | practice | nasturtium pod, nasturtium seed
 nut | vegetable | low | practice | peanut, boiled peanut, green peanut, chestnut, almond, walnut, pecan, hazelnut, filbert, cashew, pistachio, pine nut, macadamia, acorn, hickory nut, brazil nut, peanut butter, nut butter, sunflower seed, pumpkin seed, pepita, sesame
 tofu | vegetable | low | practice | tempeh, seitan, bean curd, miso, natto
 pesto | vegetable | low | practice | basil pesto, green sauce in oil
-vegetable | vegetable | low | G1 | mixed vegetable, garden vegetable, veggie, giardiniera, chow-chow, piccalilli, succotash
+vegetable | vegetable | low | G1 | mixed vegetable, garden vegetable, veggie, giardiniera, chow-chow, succotash
 pepper | vegetable | low | BBB 5.15 | chile, chili, chilli, chile pepper, chili pepper, jalapeno, jalapeño, jalapeno pepper, habanero, scotch bonnet, serrano, poblano, pasilla, anaheim, cayenne, tabasco pepper, ghost pepper, thai pepper, bird chile, fresno, pimento, pimiento, paprika pepper, ancho, banana pepper, cherry pepper, hungarian wax, wax pepper, lemon drop pepper, cubanelle, bell pepper, sweet pepper, hot pepper, green pepper, red pepper, yellow pepper, orange pepper, padron, shishito, pepperoncini, capsicum, sandia, big jim, hatch, hatch chile, aji, datil, rocoto
 onion | vegetable | low | BBB 5.3-5.8 | yellow onion, white onion, red onion, sweet onion, vidalia, walla walla, pearl onion, boiling onion, cipollini, shallot, scallion, spring onion, green onion, bunching onion
 leek | vegetable | low | FDA 5.50-6.17 | ramp, wild ramp, wild leek, wild garlic, ramson, chive
@@ -94,7 +95,7 @@ celery | vegetable | low | FDA 5.70-6.00 | celery stalk, celery rib
 celeriac | vegetable | low | practice | celery root
 
 tomato | vegetable | by-process | G1, G3 with acid in every jar; varieties pass 4.6 | roma, roma tomato, san marzano, plum tomato, paste tomato, cherry tomato, grape tomato, pear tomato, yellow pear tomato, red pear tomato, currant tomato, peach tomato, banana tomato, lemon tomato, pineapple tomato, strawberry tomato, brandywine, amish paste, early girl, better boy, beefsteak, beefsteak tomato, oxheart, mortgage lifter, cherokee purple, sungold, sun gold, black krim, juliet, green zebra, celebrity tomato, green tomato, heirloom tomato, yellow tomato, orange tomato, white tomato, slicing tomato, passata, tomato sauce, tomato puree, tomato paste, ketchup, catsup
-tomato juice | vegetable | by-process | G3 with acid in every jar | juice from tomato
+tomato juice | vegetable | by-process | G3 with acid in every jar | juice from tomato, tomato vegetable juice, tomato and vegetable juice, vegetable juice
 dried tomato | vegetable | crosses | practice | sun-dried tomato, sundried tomato, tomato in oil
 tomatillo | vegetable | by-process | G3 with acid in every jar | husk tomato
 ground cherry | fruit | - | memory | cape gooseberry, husk cherry, goldenberry, golden berry, physalis

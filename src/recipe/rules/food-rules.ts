@@ -34,7 +34,7 @@ const PLAIN =
  * changes that only in an acidified recipe, whose acid is measured against the produce: the lemon
  * juice in a quart of tomatoes is enough for the tomatoes alone.
  */
-export const lowAcidBoilingWater: Rule = ({ recipe }) => {
+export const lowAcidBoilingWater: Rule = ({ recipe, known }) => {
   const acid =
     recipe.class === "acidified" &&
     recipe.ingredients.some((one) => one.role === "acid" && !one.optional);
@@ -44,8 +44,11 @@ export const lowAcidBoilingWater: Rule = ({ recipe }) => {
   const bare = found && !acid && recipe.class !== "ferment" && recipe.class !== "seed";
   if (recipe.class !== "low-acid" && !bare) return [];
   const food = found?.name ?? recipe.title;
+  // A juice was tested with so much of other vegetables: their share has a rule of its own.
+  const measured = known.filter(({ table, formula }) => table.mixed && formula?.lowAcidLb);
   return recipe.processes
     .filter((option) => option.method !== "pressure")
+    .filter((option) => recipe.class === "low-acid" || measured.every((m) => m.option !== option))
     .map((option) =>
       danger(
         "low-acid-boiling-water",

@@ -57,6 +57,7 @@ const NO_DENIAL = new RegExp(
 );
 const DENIES = phrases(
   "never|not|\\w+n't|cannot|nobody|no 1|neither|nor|avoid|beware|stop|refuse|no longer",
+  "no (tested )?process",
   "(instead of|in place of|rather than)",
 );
 /** Where what was denied ends and something else is told. */
@@ -66,7 +67,8 @@ const TURNS = either(
 );
 /** What is said of a thing afterwards that turns a sentence about it into a warning. */
 const DISAPPROVED = phrases(
-  "unsafe|dangerous|dangers?|risky|mistakes?|myth|wrong|never|no longer|cannot|can't|forbidden",
+  "left out|unsafe|dangerous|dangers?|risky|mistakes?|myth|wrong|forbidden",
+  "never|no longer|cannot|can't",
   "(do|does|did|is|are|was|must|may|should|will|would) not",
   "(do|does|did|is|are|was|must|should|wo)n't",
   "(is|are|was|has|have|had|makes?) no (way|process*|seal|substitute|canner|place|good|tested)",
@@ -83,7 +85,7 @@ const STILL_DONE = /\b(?:but|yet|though|anyway|still)\b.*\b(?:i|we|she|he|they|m
 const PURPOSE =
   /\bso (?:that )?(?:\w+ ){0,2}(?:(?:do|does|will|can)(?:n't| not)|cannot|never) \w+/g;
 const WARNED = phrases(
-  "unsafe|not safe|dangerous|no longer|mistakes?|wrong|forbidden",
+  "left out|unsafe|not safe|dangerous|no longer|mistakes?|wrong|forbidden",
   "not (\\w+ )?(safe|process*|tested|recommended|advised)",
 );
 const BACKWARD = /^(?:that|this|it|they|these|which|such|neither|both)\b/;
@@ -121,7 +123,7 @@ export function tells(said: Pick<Statement, "text" | "next">, pattern: RegExp): 
 }
 
 const AT_TABLE = phrases(
-  "when (you |it is |they are )?open*|(once|after) (it is |they are )?open*",
+  "(when|once|after) (you |it is |they are |the jars? (is|are) |a jar is )?open*",
   "to serve|serv(e|ed|ing)|supper|dinner|breakfast|at the table",
   "over (rice|cake|ice cream|toast|pasta)",
 );
