@@ -84,6 +84,10 @@ const ROWS: Row[] = [
   ["zucchini-bread-and-butters", "hot", ["pint", "quart"], [10, 15, 20], `${COPY}, Guide 6`],
   ["pickled-cauliflower", "hot", ["half-pint", "pint"], [10, 15, 20], `${COPY}, Guide 6`],
   ["pickled-carrots", "hot", ["half-pint", "pint"], [15, 20, 25], "NCHFP, in copies"],
+  ["pickled-pearl-onions", "hot", ["pint"], [10, 15, 20], "NCHFP, in copies"],
+  ["pickled-asparagus", "raw", ["pint"], [10, 15, 20], "So Easy to Preserve, 2020, in a copy"],
+  ["tomatillo-salsa", "hot", ["pint"], [15, 20, 25], `${GUIDE}, p. 3-22, in a copy`],
+  ["apple-juice", "hot", ["pint", "quart"], [5, 10, 15], `${COPY}, apple juice`],
   ["pickled-hot-peppers", "raw", ["half-pint", "pint"], [10, 15, 20], `${COPY}, Guide 6`],
 ];
 
@@ -145,7 +149,7 @@ describe("boiling-water times are those of the publications", () => {
 });
 
 describe("headspace is that of the publications", () => {
-  // Jams, jellies, apple butter and tomato sauce 1/4 in; everything else by boiling water 1/2 in (Guide 1).
+  // Jams, jellies, apple butter, tomato sauce and apple juice 1/4 in; everything else by boiling water 1/2 in (Guide 1).
   const quarter = [
     "apple-butter",
     "berry-jam",
@@ -154,6 +158,7 @@ describe("headspace is that of the publications", () => {
     "apple-jelly",
     "grape-jelly",
     "tomato-sauce",
+    "apple-juice",
   ];
   for (const id of new Set(ROWS.map(([recipe]) => recipe))) {
     it(id, () => {

@@ -23,7 +23,7 @@ const LAST_PAGE: Record<string, number> = {
 /** Tables that were read only in copies of the guide of 1994, most in two or more. */
 const OLDER = (
   "corn-relish piccalilli zucchini-bread-and-butters pickled-cauliflower pickled-hot-peppers " +
-  "tomato-sauce plums cherries-hot cherries-raw peas-pressure lima-beans-pressure " +
+  "tomato-sauce plums cherries-hot cherries-raw apple-juice peas-pressure lima-beans-pressure " +
   "greens-pressure okra-pressure peppers-pressure potatoes-pressure sweet-potatoes-pressure " +
   "squash-cubes-pressure tomato-sauce-pressure"
 ).split(" ");
@@ -62,6 +62,9 @@ describe(`where the ${rows.length} rows of the tables stand: ${counts.join(", ")
     const copied = rows.filter((row) => row.reading === "copied");
     expect(copied.filter(({ locator }) => locator.edition !== "1994").map(named)).toEqual([
       "pickled-carrots, half-pint and pint, 15/20/25",
+      "pickled-pearl-onions, pint, 10/15/20",
+      "pickled-asparagus, pint, 10/15/20",
+      "tomatillo-salsa, pint, 15/20/25",
       "tomatoes-in-water-pressure, pint and quart, 1",
       "tomato-vegetable-juice-pressure, pint and quart, 10",
       "cherries-hot-pressure, quart, 10",

@@ -73,6 +73,7 @@ const LOW_ACID_ROWS: Row[] = [
   ["fish", ["raw"], { pint: 100 }, `${GUIDE}, Guide 5 p. 5-10`],
   ["stock", ["hot"], { pint: 20, quart: 25 }, `${GUIDE}, Guide 5 p. 5-7`],
   ["ground-meat", ["hot"], { pint: 75, quart: 90 }, `${GUIDE}, Guide 5 p. 5-6`],
+  ["chili-con-carne", ["hot"], { pint: 75 }, `${GUIDE}, Guide 5 p. 5-8`],
   ["green-peas", ["hot", "raw"], { pint: 40, quart: 40 }, `${COPY}, peas`],
   ["lima-beans", ["hot"], { pint: 40, quart: 50 }, `${COPY}, fresh lima beans`],
   ["greens", ["hot"], { pint: 70, quart: 90 }, `${COPY}, spinach and other greens`],
