@@ -30,7 +30,7 @@ describe("an order to begin with something in it that was not tested", () => {
     "start the chile salsa and add black beans",
     "start berry jam, same recipe different fruit: dates",
     "start the quick sweet pickles with watermelon",
-    "start the carrots as carrot cake jam",
+    "start the rhubarb as rhubarb cake jam",
   ])("begins nothing, and says why: %s", async (words) => {
     const { batches, refused } = await begun(words);
     expect(batches).toEqual([]);

@@ -198,7 +198,7 @@ export const VAGUE_NAMES: Readonly<Record<string, readonly string[]>> = {
   jelly: ["apple-jelly", "grape-jelly"],
   seed: ["cucumber-seed", "tomato-seed", "bean-seed"],
   seeds: ["cucumber-seed", "tomato-seed", "bean-seed"],
-  juice: ["tomato-juice"],
+  juice: ["tomato-juice", "tomato-vegetable-juice", "apple-juice"],
   preserves: ["berry-jam", "peach-jam", "apricot-jam"],
 };
 
