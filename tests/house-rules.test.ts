@@ -287,10 +287,13 @@ const OTHERWISE: Readonly<Record<string, RegExp>> = {
     /^src\/(commands\/(command-table|reckon\/reckon-(recipe|kinds))|language\/evidence\/named-topics)\.ts$/,
 };
 
-/** Kinds of stages asked for by name: what is particular to one belongs in its own file. */
+/** Kinds asked for by name, and stages by id: what is particular to one belongs in its own file. */
 function kindFaults(list: Source[]): string[] {
   const named = STAGE_KINDS.join("|");
-  const kind = new RegExp(`(?<!Stage\\[)"(${named})"|/\\^\\(?(${named})(?:\\||\\)?\\$/)`, "g");
+  const kind = new RegExp(
+    `(?<!Stage\\[)"(${named})"|/\\^\\(?(${named})(?:\\||\\)?\\$/)|run\\??\\.id [!=]== "`,
+    "g",
+  );
   return list
     .filter(({ file }) => file.startsWith("src/") && !file.startsWith("src/kitchen/stages/"))
     .filter(({ file }) => file !== "src/recipe/choices.ts")
@@ -410,8 +413,9 @@ describe("the rules of the house", () => {
     const asks = [
       ...['if (run.spec.kind === "cool") return;', 'const rest = "rest";'],
       "const OUT = /^(cool|seal-check)$/;",
+      'const hot = run.id !== "canner";',
     ];
-    expect(kindFaults([{ ...made, lines: asks }])).toHaveLength(3);
+    expect(kindFaults([{ ...made, lines: asks }])).toHaveLength(4);
     const file = "src/reckon/trade-numbers.ts";
     const numbers = [
       "/** Published: a guide. */",

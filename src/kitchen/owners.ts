@@ -1,5 +1,6 @@
 /** Looking up batches, loads and their stages by id. */
 
+import type { LoadStep } from "../recipe/choices.ts";
 import type { StageRole } from "../recipe/kind-in-recipe.ts";
 import { hasRole } from "./stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "./state.ts";
@@ -16,6 +17,11 @@ export function ownerOf(state: State, id: string): Owner | undefined {
 
 export function runOf(owner: Owner | undefined, stage: string): StageRun | undefined {
   return owner?.stages.find((run) => run.id === stage);
+}
+
+/** A load's run of one of its own steps. */
+export function runOfStep(owner: Owner | undefined, step: LoadStep): StageRun | undefined {
+  return owner?.stages.find((run) => run.spec.step === step);
 }
 
 export function runOfRole(owner: Owner, role: StageRole): StageRun | undefined {

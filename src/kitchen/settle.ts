@@ -9,7 +9,7 @@ import { brewStages, isUnpoured } from "./jars/brews.ts";
 import { cannerOf, capacity } from "./jars/canner-room.ts";
 import { again, allFilled, ready } from "./jars/lots.ts";
 import { openLoad } from "./loads/open-load.ts";
-import { activeOwners, isLoad, runOf } from "./owners.ts";
+import { activeOwners, isLoad, runOf, runOfStep } from "./owners.ts";
 import { knows } from "./places.ts";
 import { beginStage, endsAt, finish, isOver } from "./stage-run.ts";
 import { hasRole, isOfCanner, rulesOf } from "./stages/kinds.ts";
@@ -107,7 +107,7 @@ export function readyAt(
   const at = foodReadyAt(batch, run);
   if (at === undefined || !needsHotCanner(batch, run)) return at;
   const load = openLoad(state, batch);
-  const canner = load && runOf(load, "canner");
+  const canner = load && runOfStep(load, "canner");
   if (canner?.state !== "complete") return undefined;
   return Math.max(at, canner.endedAt ?? now);
 }
@@ -182,7 +182,7 @@ function settleLoad(state: State, load: Load, now: number): boolean {
   for (const run of load.stages) {
     if (run.state === "waiting" && (!before || isOver(before)) && beginsItself(state, load, run)) {
       const turn = before?.endedAt ?? load.openedAt;
-      beginStage(run, run.id === "load" ? Math.max(turn, now) : turn);
+      beginStage(run, run.spec.step === "load" ? Math.max(turn, now) : turn);
       changed = true;
     }
     before = run;
@@ -202,7 +202,7 @@ function settleLoad(state: State, load: Load, now: number): boolean {
  */
 function beginsItself(state: State, load: Load, run: StageRun): boolean {
   if (rulesOf(run.spec).ends === "kept-time") return false;
-  if (run.id !== "load") return true;
+  if (run.spec.step !== "load") return true;
   const batch = state.batches[load.batch];
   if (!batch || ready(batch) === 0) return false;
   const holds = batch.jar ? capacity(cannerOf(state, load.canner), batch.jar) : 0;

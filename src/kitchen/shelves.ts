@@ -54,12 +54,12 @@ function loadItems(load: Owner, now: number): ShelfItem[] {
     if (lost) {
       items.push({ ...item, shelf: "heat", order: ORDER.lost });
     } else if (rulesOf(run.spec).shelf === "hands") {
-      const guarded = run.id === "unload" || rulesOf(run.spec).guarded;
+      const guarded = run.spec.step === "unload" || rulesOf(run.spec).guarded;
       items.push({ ...item, shelf: "hands", order: ORDER.hot, ...(guarded ? {} : offerDone) });
     } else if (rulesOf(run.spec).ends === "window") {
       items.push(windowItem(load, run, now, clock));
     } else {
-      const warm = run.id === "canner" ? offerDone : {};
+      const warm = run.spec.step === "canner" ? offerDone : {};
       const shelf = rulesOf(run.spec).shelf;
       items.push({ ...item, shelf, order: shelf === "rest" ? ORDER.rest : ORDER.heat, ...warm });
     }

@@ -4,7 +4,7 @@ import { historyOf } from "../kitchen/events.ts";
 import { largestLoad, loadsOf } from "../kitchen/jars/canner-room.ts";
 import { allFilled, filled, jarsExpected, liveLots, ready } from "../kitchen/jars/lots.ts";
 import { openLoad } from "../kitchen/loads/open-load.ts";
-import { runOf, runOfRole } from "../kitchen/owners.ts";
+import { runOf, runOfRole, runOfStep } from "../kitchen/owners.ts";
 import { isOver } from "../kitchen/stage-run.ts";
 import { cool } from "../kitchen/stages/cool.ts";
 import { hasRole, rulesOf } from "../kitchen/stages/kinds.ts";
@@ -141,7 +141,10 @@ class RunningDay {
   private filled(step: PlanStage, run: StageRun, load: number): Happened {
     const { batch, gone } = this;
     const canner = this.loads[load - 1];
-    const from = Math.max(run.startedAt ?? 0, canner ? (runOf(canner, "canner")?.endedAt ?? 0) : 0);
+    const from = Math.max(
+      run.startedAt ?? 0,
+      canner ? (runOfStep(canner, "canner")?.endedAt ?? 0) : 0,
+    );
     if (load <= gone) {
       const at = canner?.loadedAt ?? this.now;
       return { startedMs: Math.min(from, at), endedMs: at };
@@ -151,7 +154,7 @@ class RunningDay {
       const at = run.endedAt ?? this.lastFilled() ?? this.now;
       return { startedMs: Math.min(from, at), endedMs: at };
     }
-    const hot = canner && runOf(canner, "canner")?.state === "complete";
+    const hot = canner && runOfStep(canner, "canner")?.state === "complete";
     return hot ? this.going(step, from) : {};
   }
 
@@ -164,7 +167,7 @@ class RunningDay {
   /** A canner that is being made hot, or is hot, for its next jars. */
   private cannerWarm(): Happened {
     const open = this.loads.find((load) => load.loadedAt === undefined);
-    const run = open && runOf(open, "canner");
+    const run = open && runOfStep(open, "canner");
     if (run?.startedAt === undefined) return {};
     const minutes = run.spec.typicalMinutes;
     if (run.endedAt !== undefined) return { startedMs: run.startedAt, endedMs: run.endedAt };

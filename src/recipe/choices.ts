@@ -17,6 +17,16 @@ export const STAGE_KINDS = [
 ] as const;
 export type StageKind = (typeof STAGE_KINDS)[number];
 
+/** A step that every load goes through and no recipe lists, where others look for it. */
+export type LoadStep =
+  | "canner"
+  | "load"
+  | "come-up"
+  | "pressurize"
+  | "heat-off"
+  | "settle"
+  | "unload";
+
 /** Jar sizes from smallest to largest; the order is used to find the next larger tested jar. */
 export const JAR_SIZES = ["half-pint", "pint", "pint-and-half", "quart", "half-gallon"] as const;
 export type JarSize = (typeof JAR_SIZES)[number];

@@ -1,3 +1,4 @@
+import type { LoadStep } from "./choices.ts";
 import type * as shape from "./recipe-shape.ts";
 
 /**
@@ -12,7 +13,8 @@ export type FoodClass = shape.Infer<typeof shape.foodClass>;
 export type Locator = shape.Infer<typeof shape.locator>;
 export type Ingredient = shape.Infer<typeof shape.ingredient>;
 export type After = shape.Infer<typeof shape.after>;
-export type Stage = shape.Infer<typeof shape.stage>;
+/** `step` is set for a load's own steps alone, never by a recipe. */
+export type Stage = shape.Infer<typeof shape.stage> & { step?: LoadStep };
 export type CriticalFactor = shape.Infer<typeof shape.criticalFactor>;
 export type ProcessOption = shape.Infer<typeof shape.processOption>;
 export type Recipe = shape.Infer<typeof shape.recipe>;

@@ -5,7 +5,7 @@
 import { loadsOf } from "../kitchen/jars/canner-room.ts";
 import type { Jar } from "../kitchen/jars/jar.ts";
 import { filledOf, jarsIn, sum } from "../kitchen/jars/lots.ts";
-import { runOf } from "../kitchen/owners.ts";
+import { runOfStep } from "../kitchen/owners.ts";
 import { hasRole, rulesOf } from "../kitchen/stages/kinds.ts";
 import type { Batch, Load, StageRun, State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
@@ -85,7 +85,7 @@ function fillSpans(state: State, batch: Batch, run: StageRun): Span[] {
     if (jars.length === 0) return [];
     const from = Math.min(...jars.map(({ filledAt }) => filledAt));
     const inside = { from, to: load.unloadedAt ?? whole.to };
-    const canner = index === 0 ? undefined : runOf(load, "canner");
+    const canner = index === 0 ? undefined : runOfStep(load, "canner");
     const { startedAt, endedAt } = canner ?? {};
     const heating = startedAt === undefined ? [] : [{ from: startedAt, to: endedAt ?? from }];
     return [inside, ...heating];

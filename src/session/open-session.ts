@@ -197,7 +197,7 @@ function tellDue(state: State, item: DueItem, now: number): CameDue[] {
 /** A canner whose time to be lit came while nobody was there is not lit yet. */
 function lightTheCanner(state: State, { owner }: DueItem, now: number): string {
   for (const load of activeOwners(state)) {
-    const run = load.stages.find((one) => one.id === "canner" && one.state === "running");
+    const run = load.stages.find((one) => one.spec.step === "canner" && one.state === "running");
     if (isLoad(load) && load.batch === owner?.id && run) return prompt(state, load, run, now);
   }
   return "";

@@ -329,7 +329,7 @@ function stageDone(told: Told, ownerId: string, stage: string): string {
   const run = runOf(ownerOf(told.state, ownerId), stage);
   if (!run || run.startedAt === undefined || run.endedAt === undefined) return "";
   const took = run.endedAt - run.startedAt;
-  if (run.id === "canner") return nextJars(told, ownerId) || "Canner hot.";
+  if (run.spec.step === "canner") return nextJars(told, ownerId) || "Canner hot.";
   if (run.endedShort && run.spec.window) {
     const wanted = durationWords(run.spec.window.minMinutes * MINUTE_MS);
     return (

@@ -190,7 +190,7 @@ function endSentence(state: State, item: DueMoment): string {
   if (!owner || !run) return "";
   const own = ENDS[rulesOf(run.spec).says.ends];
   if (own) return own;
-  if (run.id === "settle") return "lift the jars now.";
+  if (run.spec.step === "settle") return "lift the jars now.";
   const minutes = run.kept?.needMinutes ?? run.spec.window?.minMinutes ?? 0;
   const what = hasOtherClock(state, owner, run) ? `${run.spec.title}, ` : "";
   return `${what}${durationWords(minutes * MINUTE_MS)} are up.`;

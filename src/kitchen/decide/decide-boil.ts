@@ -76,7 +76,7 @@ const GOES_BY: Record<string, string> = {
 function boilWithoutWait(deciding: Deciding<"boiling">, t: number): Decision {
   const { ref } = deciding.wish.command;
   const warm = candidateStages(deciding, ref, (owner, run) => {
-    return isLoad(owner) && run.id === "canner" && run.state === "running";
+    return isLoad(owner) && run.spec.step === "canner" && run.state === "running";
   });
   const [canner] = warm;
   if (canner && warm.length === 1) return done(stageFact("stage-done", canner, t));

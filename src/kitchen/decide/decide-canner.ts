@@ -5,7 +5,7 @@ import { DIAL_OFF_PSI, OFF_PROCESS_HOURS, VENT_MINUTES } from "../../reckon/trad
 import { KPA_PER_PSI } from "../../reckon/units.ts";
 import type { DatedFact } from "../events.ts";
 import { gaugeTargetPsi } from "../loads/gauge-target.ts";
-import { isLoad, type Owner, runOf, runOfRole } from "../owners.ts";
+import { isLoad, type Owner, runOfRole, runOfStep } from "../owners.ts";
 import { BOILING_WATER, boilDoubt, boilsHere } from "../questions/altitude-doubts.ts";
 import { potOf } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
@@ -149,7 +149,7 @@ export function decidePressure(deciding: Deciding<"pressure">): Decision {
 const FALLS_WITHIN_MS = MINUTE_MS;
 
 function isHeatOff(load: Load): boolean {
-  const off = runOf(load, "heat-off");
+  const off = runOfStep(load, "heat-off");
   return off === undefined || isOver(off);
 }
 
@@ -210,7 +210,7 @@ export function decideWaterLow(deciding: Deciding<"water-low">): Decision {
 function takesTemperature(deciding: Present) {
   return (owner: Owner, run: StageRun): boolean => {
     if (isLoad(owner)) {
-      if (run.id === "canner") return run.state === "running";
+      if (run.spec.step === "canner") return run.state === "running";
       return hasRole(run.spec, "treatment") && inCannerNow(owner) && !isOver(run);
     }
     const { thermometer } = rulesOf(run.spec);
@@ -231,7 +231,7 @@ export function decideTemperature(deciding: Deciding<"temperature">): Decision {
   let open = candidateStages(deciding, ref, takesTemperature(deciding));
   const rounded = Math.round(temperatureF * 10) / 10;
   // A boil is not about a canner that is only warming, nor about a crock.
-  if (slots.boiling) open = open.filter(({ run }) => run.id !== "canner" && boils(run));
+  if (slots.boiling) open = open.filter(({ run }) => run.spec.step !== "canner" && boils(run));
   const [one] = open;
   if (!one && slots.boiling) {
     const fact = {
@@ -276,7 +276,7 @@ function temperatureFacts(
   const altitude = state.kitchen.altitudeFt;
   const notYet = run.kept !== undefined && !current(run.kept);
   if (typeof until === "object" && temperatureF >= until.temperatureF && notYet) {
-    const type = run.id === "canner" ? "stage-done" : "boil";
+    const type = run.spec.step === "canner" ? "stage-done" : "boil";
     facts.push(
       type === "boil"
         ? { type, owner: owner.id, stage: run.id, covered: null, t }

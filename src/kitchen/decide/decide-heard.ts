@@ -4,7 +4,7 @@ import { isMeasured, otherSort } from "../../recipe/foods/beside-food.ts";
 import type { Library } from "../../recipe/library.ts";
 import type { Evidence } from "../command.ts";
 import type { DatedFact } from "../events.ts";
-import { runOf, runOfRole } from "../owners.ts";
+import { runOfRole, runOfStep } from "../owners.ts";
 import { atStake, OF_PROCESS, processDoubts, stillAtTheTable } from "../questions/heard-doubts.ts";
 import { type Question, questions } from "../questions/questions.ts";
 import { isOver } from "../stage-run.ts";
@@ -87,7 +87,7 @@ function mayBeLost(load: Load): boolean {
 
 /** Whether its process is over and its heat off. */
 function isOff(load: Load): boolean {
-  const off = runOf(load, "heat-off");
+  const off = runOfStep(load, "heat-off");
   return off !== undefined && isOver(off);
 }
 

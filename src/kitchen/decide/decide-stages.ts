@@ -115,7 +115,7 @@ function endsByDone(owner: Owner, run: StageRun): boolean {
   if (run.state !== "running" || rulesOf(run.spec).ends === "date") return false;
   if (rulesOf(run.spec).ends === "kept-time") return false;
   if (!isLoad(owner)) return owner.state === "running";
-  return run.id !== "come-up" && run.id !== "pressurize";
+  return run.spec.step !== "come-up" && run.spec.step !== "pressurize";
 }
 
 export function decideDone(deciding: Deciding<"done">): Decision {
@@ -180,7 +180,7 @@ function isLoaded(owner: Owner): boolean {
 
 /** Whether a load's heat is still to go off. */
 function isHeatOff(owner: Owner, run: StageRun): boolean {
-  return run.id === "heat-off" && run.state === "waiting" && isLoaded(owner);
+  return run.spec.step === "heat-off" && run.state === "waiting" && isLoaded(owner);
 }
 
 function isLit({ owner }: Candidate): boolean {
@@ -193,7 +193,7 @@ function nothingToEnd(deciding: Deciding<"done">): string {
   const { ref } = deciding.wish.command;
   const { target } = deciding.wish.command.slots;
   const hot = (owner: Owner, run: StageRun) =>
-    isLoad(owner) && !isLoaded(owner) && run.id === "canner" && run.state === "complete";
+    isLoad(owner) && !isLoaded(owner) && run.spec.step === "canner" && run.state === "complete";
   if (ref !== undefined && candidateStages(deciding, ref, hot).some(({ owner }) => isLoad(owner)))
     return "The canner is ready already.";
   if (target !== undefined)
@@ -246,9 +246,10 @@ function endStage(deciding: Present, one: Candidate, t: number): Decision {
     );
   }
   if (isLoad(owner)) {
-    if (run.id === "load") return loadedByWord(deciding, owner, t);
-    if (run.id === "heat-off") return done({ type: "heat-off", load: owner.id, t });
-    if (run.id === "unload") return done({ type: "unloaded", load: owner.id, early: false, t });
+    if (run.spec.step === "load") return loadedByWord(deciding, owner, t);
+    if (run.spec.step === "heat-off") return done({ type: "heat-off", load: owner.id, t });
+    if (run.spec.step === "unload")
+      return done({ type: "unloaded", load: owner.id, early: false, t });
     if (hasRole(run.spec, "seals")) return refused("Tell me which jars sealed, or all sealed.");
     if (hasRole(run.spec, "coming-down") && !(run.kept && current(run.kept))) {
       return done({ type: "pressure", load: owner.id, psi: 0, t });

@@ -153,7 +153,7 @@ export const BATCH_FACTS = {
       const run = runOf(owner, event.stage);
       if (!owner || !run || isOver(run)) return false;
       // Older journals wrote the end of the heat as the end of its stage.
-      if (isLoad(owner) && run.id === "heat-off") return turnOff(state, owner, event.t);
+      if (isLoad(owner) && run.spec.step === "heat-off") return turnOff(state, owner, event.t);
       const reopened = run.startedAt === undefined ? event.t : Math.max(run.startedAt, event.t);
       finish(run, reopened);
       if (hasRole(run.spec, "filling") && !isLoad(owner)) {

@@ -7,7 +7,7 @@ import { gaugeTargetPsi } from "../loads/gauge-target.ts";
 import { loseProcess, turnOff, uncover } from "../loads/heat-off.ts";
 import { settleDoubts } from "../loads/settle-doubts.ts";
 import { isAir } from "../loads/standing.ts";
-import { isLoad, ownerOf, runOf, runOfRole } from "../owners.ts";
+import { isLoad, ownerOf, runOf, runOfRole, runOfStep } from "../owners.ts";
 import { processDoubts } from "../questions/heard-doubts.ts";
 import { quiet } from "../settle.ts";
 import { finish, isOver, sign } from "../stage-run.ts";
@@ -122,7 +122,7 @@ export const SIGN_FACTS = {
       }
       const vent = runOfRole(load, "venting");
       if (!vent?.kept || isOver(vent) || current(vent.kept)) return false;
-      const comeUp = runOf(load, "come-up");
+      const comeUp = runOfStep(load, "come-up");
       if (comeUp && !isOver(comeUp)) finish(comeUp, event.t);
       sign(vent, event.t);
       markLate(state, load.id, event, "steam");
@@ -317,7 +317,7 @@ function depressurizing(load: Load, psi: number, at: number): boolean {
   const target = gaugeTargetPsi(load) ?? 0;
   if (psi < target && process.kept && current(process.kept)) lose(process.kept, at, "out");
   if (psi > 0 || current(run.kept)) return run.state === "running";
-  const off = runOf(load, "heat-off");
+  const off = runOfStep(load, "heat-off");
   if (off && !isOver(off)) finish(off, at);
   sign(run, at);
   return true;

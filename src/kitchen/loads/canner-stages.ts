@@ -35,11 +35,12 @@ function cautions(...ids: string[]): string[] {
   return ids.flatMap((id) => CAUTIONS[id] ?? []);
 }
 
-type Given = Pick<Stage, "id" | "say" | "typicalMinutes"> & Partial<Stage>;
+type Given = Pick<Stage, "say" | "typicalMinutes"> & Partial<Stage>;
 
 /** A stage with what is usual for its kind, and what is given here. */
 function stage({ kind, usual }: StageRules, given: Given): Stage {
   return {
+    id: given.step ?? kind,
     kind,
     title: usual.title ?? kind,
     after: [],
@@ -67,7 +68,7 @@ function warmUp(terms: ProcessTerms, hot: boolean): Stage {
       ? "Say canner's ready then."
       : `Tell me at ${terms.waterStartF} degrees.`;
   return stage(heat, {
-    id: "canner",
+    step: "canner",
     title: "canner warming",
     say: `${water} ${kettle} ${wanted}`,
     short: hot ? water : `${water} ${wanted}`,
@@ -87,7 +88,7 @@ function loading(terms: ProcessTerms): Stage {
     pressure: "Lock the lid, leave the vent open, heat high.",
   }[terms.method];
   return stage(handsOn, {
-    id: "load",
+    step: "load",
     title: "load the canner",
     say: `Lower the jars in. ${over} Say the jars are in.`,
     short: terms.coverIn ? `Jars in, ${inches} under water.` : "Jars in, lid on.",
@@ -106,7 +107,7 @@ function comeUp(terms: ProcessTerms): Stage {
     pressure: "Heat until steam pours out of the open vent, then tell me it is venting.",
   }[terms.method];
   return stage(heat, {
-    id: "come-up",
+    step: "come-up",
     title: "come-up",
     say,
     short:
@@ -136,14 +137,13 @@ function pressureStages(terms: ProcessTerms, gauge: GaugeRecord | null): Stage[]
       : `Close the vent. Tell me the pressure when the dial shows ${target}.`;
   return [
     stage(vent, {
-      id: vent.kind,
       say: `Venting. Steam must pour out steadily for ${VENT_MINUTES} minutes.`,
       short: `Venting: ${VENT_MINUTES} minutes of steady steam.`,
       typicalMinutes: VENT_MINUTES,
       uses: ["burner"],
     }),
     stage(heat, {
-      id: "pressurize",
+      step: "pressurize",
       title: "coming to pressure",
       say: sign,
       short: sign,
@@ -157,7 +157,6 @@ function pressureStages(terms: ProcessTerms, gauge: GaugeRecord | null): Stage[]
 
 function processing(terms: ProcessTerms): Stage {
   return stage(process, {
-    id: process.kind,
     say: "",
     typicalMinutes: terms.minutes,
     uses: ["burner"],
@@ -166,7 +165,7 @@ function processing(terms: ProcessTerms): Stage {
 
 function afterwards(terms: ProcessTerms): Stage[] {
   const lift = stage(handsOn, {
-    id: "unload",
+    step: "unload",
     title: "lift the jars out",
     say: "Straight up, an inch apart, out of drafts. Say the jars are out.",
     short: "",
@@ -176,14 +175,13 @@ function afterwards(terms: ProcessTerms): Stage[] {
   if (terms.method === "pressure") {
     return [
       stage(handsOn, {
-        id: "heat-off",
+        step: "heat-off",
         title: "heat off",
         say: "Turn the heat off and leave the canner alone. Say heat's off.",
         short: "Heat off, and leave it alone.",
         typicalMinutes: 0,
       }),
       stage(depressurize, {
-        id: depressurize.kind,
         say: "Let it come to zero by itself; never cool it with water. Say pressure is zero.",
         short: "To zero by itself. Say pressure is zero.",
         typicalMinutes: TO_ZERO_MINUTES,
@@ -199,14 +197,14 @@ function afterwards(terms: ProcessTerms): Stage[] {
       : "Heat off, and the lid off, away from you. Say heat's off.";
   return [
     stage(handsOn, {
-      id: "heat-off",
+      step: "heat-off",
       title: "heat off",
       say: off,
       short: terms.method === "steam" ? "Heat off, the dome stays on." : "Heat off, lid off.",
       typicalMinutes: 0,
     }),
     stage(rest, {
-      id: "settle",
+      step: "settle",
       title: `${countWords(SETTLE_MINUTES, "minute")}' wait`,
       say: `Wait ${SETTLE_MINUTES} minutes.`,
       short: `Wait ${SETTLE_MINUTES} minutes.`,

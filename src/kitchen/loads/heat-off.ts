@@ -3,7 +3,7 @@
  * jars come out. Minutes count up to the first of these and no further.
  */
 
-import { runOf, runOfRole } from "../owners.ts";
+import { runOfRole, runOfStep } from "../owners.ts";
 import { processDoubts } from "../questions/heard-doubts.ts";
 import { quiet } from "../settle.ts";
 import { finish, isOver, reopen } from "../stage-run.ts";
@@ -56,7 +56,7 @@ export function uncover(load: Load): void {
 export function turnOff(state: State, load: Load, at: number): boolean {
   const process = runOfRole(load, "treatment");
   const vent = runOfRole(load, "venting");
-  const off = runOf(load, "heat-off");
+  const off = runOfStep(load, "heat-off");
   const vented = vent?.kept && current(vent.kept) && !isOver(vent);
   if (vented && vent.kept) lose(vent.kept, at, "off");
   if (process?.kept) delete process.kept.unconfirmedAt;

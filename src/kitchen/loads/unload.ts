@@ -18,7 +18,7 @@ export function unload(state: State, load: Load, event: { t: number; early: bool
   for (const run of load.stages) {
     if (rulesOf(run.spec).ofCanner === "after") break;
     if (isOver(run)) continue;
-    const done = run.id === "unload" || (run === process && run.startedAt !== undefined);
+    const done = run.spec.step === "unload" || (run === process && run.startedAt !== undefined);
     if (done) finish(run, event.t);
     else skipStage(run, event.t);
   }

@@ -1,6 +1,6 @@
 /** Whether the cook's hands are in the jars, so that what can wait is not asked. */
 import { filled, ready } from "../jars/lots.ts";
-import { activeOwners, isLoad, type Owner, runOfRole } from "../owners.ts";
+import { activeOwners, isLoad, type Owner, runOfRole, runOfStep } from "../owners.ts";
 import type { State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 import type { Question } from "./questions.ts";
@@ -21,7 +21,7 @@ export function handsFreeAt(state: State, now: number): number | undefined {
 /** Since when jars are filled, stand filled before the canner, or are lifted out of it. */
 function inJarsSince(owner: Owner): number | undefined {
   if (isLoad(owner)) {
-    const lift = owner.stages.find(({ id }) => id === "unload");
+    const lift = runOfStep(owner, "unload");
     return lift?.state === "running" ? lift.startedAt : undefined;
   }
   const fill = runOfRole(owner, "filling");

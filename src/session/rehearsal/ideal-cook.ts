@@ -16,7 +16,7 @@ import { nextFills } from "../../kitchen/jars/canner-room.ts";
 import { ready, readyJars, weightLb } from "../../kitchen/jars/lots.ts";
 import { gaugeTargetPsi } from "../../kitchen/loads/gauge-target.ts";
 import { openLoad, sharers } from "../../kitchen/loads/open-load.ts";
-import { activeOwners, isLoad, type Owner, runOfRole } from "../../kitchen/owners.ts";
+import { activeOwners, isLoad, type Owner, runOfRole, runOfStep } from "../../kitchen/owners.ts";
 import { dispositionsFor } from "../../kitchen/questions/dispositions.ts";
 import { factorOf } from "../../kitchen/questions/factor-questions.ts";
 import { type Question, shownQuestion } from "../../kitchen/questions/questions.ts";
@@ -198,7 +198,7 @@ function fillAction(state: State, batch: Batch, run: StageRun, typical: number):
   if (!next) return [];
   const { lot, count } = next;
   const load = openLoad(state, batch);
-  const canner = load?.stages.find((one) => one.id === "canner");
+  const canner = runOfStep(load, "canner");
   if (batch.option && canner?.state !== "complete") return [];
   const from = Math.max(run.startedAt ?? 0, canner?.endedAt ?? 0, lastFilled(batch));
   const size: SpokenJarSize | null = batch.jar === "pint-and-half" ? "pint-and-a-half" : batch.jar;
@@ -230,7 +230,7 @@ function loadActions(state: State, load: Load): CookAction[] {
   const run = load.stages.find((one) => one.state === "running");
   if (!run) return [];
   const at = (minutes: number) => (run.startedAt ?? 0) + minutes * MINUTE_MS;
-  switch (run.id) {
+  switch (run.spec.step) {
     case "canner":
       return [doneAfter(load, run, run.spec.typicalMinutes, "the canner's ready")];
     case "load":

@@ -5,13 +5,14 @@
 
 import { commandOf, type SlotsOf } from "../../kitchen/command.ts";
 import type { DatedFact } from "../../kitchen/events.ts";
-import { activeOwners, isLoad } from "../../kitchen/owners.ts";
+import { activeOwners, isLoad, runOfStep } from "../../kitchen/owners.ts";
 import { KINDS, rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { State } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
 import type { Disk } from "../../ports/disk.ts";
 import type { Line } from "../../ports/view.ts";
 import type { SpokenSentence } from "../../ports/voice.ts";
+import type { LoadStep } from "../../recipe/choices.ts";
 import type { Library } from "../../recipe/library.ts";
 import type { StageKind } from "../../recipe/recipe.ts";
 import { Speaker } from "../../voice/speaking/speaker.ts";
@@ -281,11 +282,10 @@ function isCurrent(state: State, kind: StageKind): boolean {
   if (onShelf) return true;
   return activeOwners(state).some((owner) => {
     const current = owner.stages.some((run) => {
-      return run.spec.kind === kind && run.state === "running" && run.id !== "canner";
+      return run.spec.kind === kind && run.state === "running" && run.spec.step !== "canner";
     });
     if (current || !isLoad(owner)) return current;
-    const waits = (id: string) =>
-      owner.stages.some((run) => run.id === id && run.state === "running");
+    const waits = (step: LoadStep) => runOfStep(owner, step)?.state === "running";
     const { role } = KINDS[kind];
     if (role === "venting") return owner.terms?.method === "pressure" && waits("come-up");
     if (role !== "treatment") return false;

@@ -48,8 +48,8 @@ function loadKeys(state: State, load: Load, now: number): LabeledKey[] {
     if (run.state !== "running") continue;
     const add = (key: KeySign, words: string, label: string) =>
       keys.push({ key, words, label, owner: load.id, stage: run.id });
-    if (run.id === "unload") add("=", "the jars are out", "jars are out");
-    if (run.id === "come-up" || run.id === "pressurize") startSign(load, name, add);
+    if (run.spec.step === "unload") add("=", "the jars are out", "jars are out");
+    if (run.spec.step === "come-up" || run.spec.step === "pressurize") startSign(load, name, add);
     if (hasRole(run.spec, "venting") && run.kept) {
       if (current(run.kept)) add("-", "we lost steam pressure", "steam stopped");
       else add("!", "it's venting", "steam pours steadily");

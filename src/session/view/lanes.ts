@@ -3,7 +3,7 @@
  * running clocks and each stage's usual length.
  */
 import { onlyVariety } from "../../kitchen/jars/lots.ts";
-import { isLoad, type Owner } from "../../kitchen/owners.ts";
+import { isLoad, type Owner, runOfStep } from "../../kitchen/owners.ts";
 import { isOver } from "../../kitchen/stage-run.ts";
 import { hasRole, isOfCanner, rulesOf } from "../../kitchen/stages/kinds.ts";
 import { type StageRun, type State, wallOf } from "../../kitchen/state.ts";
@@ -141,7 +141,7 @@ function cannerReady(state: State, owner: Owner, run: StageRun, now: number): nu
   const load = Object.values(state.loads).find(
     (one) => one.batch === owner.id && one.loadedAt === undefined,
   );
-  const canner = load?.stages.find((one) => one.id === "canner");
+  const canner = runOfStep(load, "canner");
   if (canner?.state !== "running" || canner.startedAt === undefined) return now;
   return expectedEnd(canner, canner.startedAt);
 }

@@ -16,11 +16,11 @@ export function keyWords(state: State, { owner, run, offer }: ShelfItem): string
 
 function doneWords(state: State, owner: Owner, run: StageRun): string {
   if (isLoad(owner)) {
-    if (run.id === "canner") return "the canner is ready";
-    if (run.id === "load") {
+    if (run.spec.step === "canner") return "the canner is ready";
+    if (run.spec.step === "load") {
       return `the ${readyFor(state, owner)} filled jars are in`;
     }
-    if (run.id === "heat-off") return "heat is off";
+    if (run.spec.step === "heat-off") return "heat is off";
     return rulesOf(run.spec).shows.done ?? `${run.spec.title}: done`;
   }
   if (hasRole(run.spec, "filling")) {
@@ -37,13 +37,13 @@ function readyFor(state: State, load: Load): number {
 
 /** Jars cannot go in before it is known how many there are. */
 export function needsWords(state: State, { owner, run }: ShelfItem): boolean {
-  return isLoad(owner) && run.id === "load" && readyFor(state, owner) === 0;
+  return isLoad(owner) && run.spec.step === "load" && readyFor(state, owner) === 0;
 }
 
 /** What to say where the key does nothing. */
 export function wordsNeeded(state: State, owner?: Owner, run?: StageRun): string {
-  if (run?.id === "unload") return "Say the jars are out, or press =";
-  if (run?.id === "load") return "Say how many jars are filled";
+  if (run?.spec.step === "unload") return "Say the jars are out, or press =";
+  if (run?.spec.step === "load") return "Say how many jars are filled";
   if (owner && run) return rulesOf(run.spec).shows.needed ?? "Say what happened";
   if (activeOwners(state).length === 0) return "Type what you want to make, then Enter";
   return "Nothing for your hands now. Say what happens, or what now";

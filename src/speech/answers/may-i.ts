@@ -5,7 +5,7 @@ import type { CommandOf, Meant } from "../../kitchen/command.ts";
 import { handsBusy } from "../../kitchen/decide/begin/planned-begin.ts";
 import { queue } from "../../kitchen/loads/next-load.ts";
 import { ownerIds } from "../../kitchen/meant.ts";
-import { inCanner, runOf, runOfRole } from "../../kitchen/owners.ts";
+import { inCanner, runOfRole, runOfStep } from "../../kitchen/owners.ts";
 import { REPROCESS_WITHIN_MS } from "../../kitchen/questions/dispositions.ts";
 import { readyAt } from "../../kitchen/settle.ts";
 import { batchName, loadName, ownerName, upper } from "../../kitchen/spoken-names.ts";
@@ -49,8 +49,8 @@ function phaseOf(load: Load): Phase {
     return process.kept.stretches.length > 0 ? "timed" : "coming-up";
   }
   if (process?.state === "waiting") return "coming-up";
-  if (runOf(load, "unload")?.state === "running") return "unload";
-  return runOf(load, "heat-off")?.state === "running" ? "full" : "off";
+  if (runOfStep(load, "unload")?.state === "running") return "unload";
+  return runOfStep(load, "heat-off")?.state === "running" ? "full" : "off";
 }
 
 function needed(load: Load): number {
@@ -148,7 +148,7 @@ function takeOut(asked: Asked): string {
     case "unload":
       return "Yes: straight up, and an inch apart, out of drafts.";
     case "off": {
-      const settle = stageClock(runOf(load, "settle") ?? process);
+      const settle = stageClock(runOfStep(load, "settle") ?? process);
       if (!settle || settle.dueAt <= asked.now) return open(asked);
       return `Not yet: ${leftUntil(asked.state, settle.dueAt, asked.now)}.`;
     }
