@@ -1,5 +1,7 @@
 /** What things are called aloud. */
 
+import { countWords } from "../reckon/number-words.ts";
+import { USUAL_CANNER_JARS } from "../reckon/trade-numbers.ts";
 import type { BatchLot } from "./jars/jar.ts";
 import { isShared, type LotOf, onlyVariety } from "./jars/lots.ts";
 import { activeOwners, isLoad, type Owner } from "./owners.ts";
@@ -151,6 +153,13 @@ function runningBatches(state: State): Batch[] {
 
 export function timerName(timer: Timer): string {
   return timer.label ? `the ${timer.label} timer` : `the ${timerLength(timer.minutes)} timer`;
+}
+
+/** What a canner usually holds: "nine pints or seven quarts". */
+export function usualHolds(join: "and" | "or"): string {
+  return Object.entries(USUAL_CANNER_JARS)
+    .map(([size, jars]) => countWords(jars, size))
+    .join(` ${join} `);
 }
 
 /** As it was asked for: "9 minute", "90 second", "2 minute 30 second". */

@@ -1,6 +1,7 @@
 /** The kitchen as worked out from its events: plain data, no behavior. */
 
 import type { JarSize, Pack, ProcessTerms, Recipe, Stage } from "../recipe/recipe.ts";
+import { USUAL_CANNER_JARS } from "../reckon/trade-numbers.ts";
 import type {
   AltitudeDoubt,
   BatchOption,
@@ -330,7 +331,7 @@ export function initialState(): State {
     kitchen: {
       altitudeFt: null,
       altitudeUncertaintyFt: 0,
-      canners: [{ id: "canner", name: "canner", holds: { pint: 9, quart: 7 } }],
+      canners: [{ id: "canner", name: "canner", holds: { ...USUAL_CANNER_JARS } }],
       burners: 4,
       units: "us",
       quiet: { fromMinute: 21 * 60 + 30, toMinute: 6 * 60 + 30 }, // our choice

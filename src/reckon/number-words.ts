@@ -52,6 +52,16 @@ export function countWords(value: number, unit: string): string {
   return `${numberWords(value)} ${unit}${value === 1 ? "" : "s"}`;
 }
 
+/** "a year", "a month"; any other number of days is counted. */
+export function daysWords(days: number): string {
+  return days === 365 ? "a year" : days === 30 ? "a month" : countWords(days, "day");
+}
+
+/** "1 inch", "2 inches", "half an inch". */
+export function inchesWords(inches: number): string {
+  return INCHES[inches] ?? `${inches} inches`;
+}
+
 /** Headspaces as they are said. */
 export const INCHES: Readonly<Record<number, string>> = {
   0.25: "a quarter inch",

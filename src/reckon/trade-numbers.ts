@@ -90,12 +90,18 @@ export const FREEZER_HEADSPACE_IN = 1.5;
  */
 export const DISCARD_BOIL_MINUTES = 30;
 
+/** Our choice: what a canner is taken to hold until somebody says so. */
+export const USUAL_CANNER_JARS = { pint: 9, quart: 7 } as const;
+
 /** Our choice: a cold canner to its starting temperature. */
 export const CANNER_WARM_UP_MINUTES = 60;
 
 /** Our choice: a canner unloaded within this time is still hot, and how soon it warms up again. */
 export const STILL_HOT_MINUTES = 60;
 export const HOT_CANNER_MINUTES = 10;
+
+/** Published: USDA Complete Guide, Guide 1. Between jars that cool. */
+export const COOLING_APART_IN = 1;
 
 /** Our choice: jars lowered in, and lifted out. */
 export const LOAD_MINUTES = 5;
@@ -112,6 +118,9 @@ export const TO_ZERO_MINUTES = 45;
 
 /** Our choice: a year on the shelf is the best of what is canned (USDA Complete Guide, Guide 1). */
 export const BEST_BY_DAYS = 365;
+
+/** From memory: common practice, how long what is frozen is at its best. */
+export const FROZEN_BEST_DAYS = 365;
 
 /** Our choice: filled jars, and food that is to be packed hot, wait no longer than this. */
 export const HOT_WITHIN_MINUTES = 10;

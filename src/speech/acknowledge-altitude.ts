@@ -10,6 +10,7 @@ import type { Load } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import { current } from "../kitchen/unbroken-time.ts";
 import { boilingPointF } from "../reckon/boiling.ts";
+import { inchesWords } from "../reckon/number-words.ts";
 import { withCommas } from "../reckon/reckoned.ts";
 import { endClock } from "./acknowledge-signs.ts";
 import { durationWords } from "./spoken-time.ts";
@@ -70,7 +71,7 @@ export function raisedSentence(told: Told, id: string): string {
     return process.endedShort ? `${tested} Those jars had less.` : tested;
   }
   const inches =
-    terms.coverIn > old.terms.coverIn ? ` Keep ${terms.coverIn} inches of water on.` : "";
+    terms.coverIn > old.terms.coverIn ? ` Keep ${inchesWords(terms.coverIn)} of water on.` : "";
   const shown = stageClock(process);
   if (current(process.kept) && shown) {
     return `${tested}${inches} It runs until ${endClock(told, shown.dueAt)}.`;

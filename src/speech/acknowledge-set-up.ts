@@ -1,7 +1,9 @@
 /** Answers to what is set of the kitchen, in the talk of a first opening and later. */
+
 import type { FactOf } from "../kitchen/events.ts";
 import { isNeeded } from "../kitchen/questions/set-up.ts";
 import type { SetUpTopic } from "../kitchen/questions/set-up-topic.ts";
+import { usualHolds } from "../kitchen/spoken-names.ts";
 import { wallOf } from "../kitchen/state.ts";
 import { instantOf, localFields } from "../kitchen/time.ts";
 import { clockWords } from "./spoken-time.ts";
@@ -29,7 +31,7 @@ export function setUpSentence({ topic, became, yes }: FactOf<"set-up">): string 
 /** A question that stays open: a guess, or what was needed was left once more. */
 export function leftOpenSentence({ key }: FactOf<"left-open">): string {
   if (!isNeeded(key)) return "Then that stays open.";
-  return "Later, then. Until then I take nine pints or seven quarts.";
+  return `Later, then. Until then I take ${usualHolds("or")}.`;
 }
 
 /** What was set that has no sentence of its own. */

@@ -12,9 +12,10 @@ import { type Load, type StageRun, wallOf } from "../kitchen/state.ts";
 import { HOUR_MS, MINUTE_MS, upToMinute } from "../kitchen/time.ts";
 import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../kitchen/unbroken-time.ts";
 import { judgeBoil } from "../reckon/boiling.ts";
-import { countWords } from "../reckon/number-words.ts";
+import { countWords, inchesWords } from "../reckon/number-words.ts";
 import { withCommas } from "../reckon/reckoned.ts";
 import {
+  COVER_IN,
   LID_WAIT_MINUTES,
   LOW_TEMPERATURE_F,
   LOW_TEMPERATURE_READ_MINUTES,
@@ -239,9 +240,9 @@ export function coverSentence(told: Told, loadId: string, covered: boolean): str
   const process = load && runOfRole(load, "treatment");
   if (!load || !process?.kept) return "";
   if (!covered) {
-    const inches = load.terms?.coverIn ?? 1;
+    const inches = inchesWords(load.terms?.coverIn ?? COVER_IN.least);
     return (
-      `Top up with boiling water to ${inches} ${inches === 1 ? "inch" : "inches"} over the lids. ` +
+      `Top up with boiling water to ${inches} over the lids. ` +
       "Tell me when it is a full boil again; the whole time counts from then."
     );
   }

@@ -1,7 +1,9 @@
 /** How an open question is answered, in words that the screen shows and the voice says. */
+
 import type { Decision } from "../kitchen/decide/decision.ts";
 import { type AnswerKind, answerKind, type Question } from "../kitchen/questions/questions.ts";
 import { mayWait } from "../kitchen/questions/set-up.ts";
+import { usualHolds } from "../kitchen/spoken-names.ts";
 import type { State } from "../kitchen/state.ts";
 
 type Expected = Extract<Decision, { kind: "ask" }>["expects"];
@@ -27,7 +29,7 @@ const TAKES: Record<AnswerKind, string> = {
   count: "answer with a number",
   minutes: "answer with minutes, or I don't know",
   jars: "answer all sealed, or the numbers that did not",
-  holds: "answer like nine pints and seven quarts",
+  holds: `answer like ${usualHolds("and")}`,
 };
 
 /** Of questions that guard safety or set the kitchen up. */

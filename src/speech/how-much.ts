@@ -10,7 +10,7 @@ import { defaultJar } from "../recipe/choose-process.ts";
 import { jarSizeOf, publishedYield } from "../recipe/jar-volume.ts";
 import type { JarSize, Recipe } from "../recipe/recipe.ts";
 import { type ScaledIngredient, scaleRecipe } from "../recipe/scale.ts";
-import { INCHES } from "../reckon/number-words.ts";
+import { inchesWords } from "../reckon/number-words.ts";
 import { ML_PER_CUP } from "../reckon/units.ts";
 import { batchInMind, runningBatches } from "./answers/in-mind.ts";
 import type { Known, ReadOut } from "./answers/known.ts";
@@ -67,7 +67,7 @@ function scaledTo(made: Made, { amount, unit, size }: Asked): Made {
 
 function headspace({ recipe: { headspaceIn } }: Made): string {
   if (headspaceIn === undefined) return "That recipe has no headspace.";
-  return `Headspace ${INCHES[headspaceIn] ?? `${headspaceIn} inches`}.`;
+  return `Headspace ${inchesWords(headspaceIn)}.`;
 }
 
 /** An amount as it is spoken, without the grams, which are shown elsewhere. */

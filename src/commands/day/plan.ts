@@ -38,6 +38,7 @@ import type { Stage } from "../../recipe/recipe.ts";
 import type { Units } from "../../reckon/metric-words.ts";
 import { parseQuantity, quoted } from "../../reckon/quantity.ts";
 import { nightOf } from "../../reckon/quiet-hours.ts";
+import { USUAL_CANNER_JARS } from "../../reckon/trade-numbers.ts";
 import { G_PER_LB } from "../../reckon/units.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
@@ -314,7 +315,7 @@ function kitchenOf(options: Options, wish: KitchenWish, kept: State | undefined)
     holds: (jar) => {
       const said = holdsOf(wish.cannerHolds, jar);
       if (said !== undefined) return said;
-      const usual = { id: "canner", name: "canner", holds: { pint: 9, quart: 7 } };
+      const usual = { id: "canner", name: "canner", holds: USUAL_CANNER_JARS };
       return capacity(first ?? usual, jar);
     },
   };

@@ -7,6 +7,7 @@ import { isoWithOffset, isRecordable, parseIso } from "../../kitchen/time.ts";
 import type { Line, LineKind } from "../../ports/view.ts";
 import type { Library } from "../../recipe/library.ts";
 import type { JarSize } from "../../recipe/recipe.ts";
+import { USUAL_CANNER_JARS } from "../../reckon/trade-numbers.ts";
 import { review } from "../../review/batch-log.ts";
 import { readScript, type ScriptLine } from "../../session/rehearsal/rehearsal-script.ts";
 import { Rehearsal, type RehearsalParts } from "../../session/rehearsal/rehearse.ts";
@@ -22,7 +23,7 @@ const DEMO = {
   zone: "America/Denver",
   from: "2027-08-14T08:00:00",
   altitudeFt: 6200,
-  holds: { pint: 9, quart: 7 } as Canner["holds"],
+  holds: USUAL_CANNER_JARS as Canner["holds"],
 };
 
 export type RehearseIo = {

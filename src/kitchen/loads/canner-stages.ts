@@ -5,10 +5,11 @@
 
 import { CAUTIONS } from "../../recipe/cautions.ts";
 import type { ProcessTerms, Recipe, Stage } from "../../recipe/recipe.ts";
-import { countWords } from "../../reckon/number-words.ts";
+import { countWords, inchesWords } from "../../reckon/number-words.ts";
 import {
   CANNER_WARM_UP_MINUTES,
   COME_UP_MINUTES,
+  COOLING_APART_IN,
   COVER_IN,
   HOT_CANNER_MINUTES,
   LID_WAIT_MINUTES,
@@ -34,6 +35,8 @@ import { vent } from "../stages/vent.ts";
 function cautions(...ids: string[]): string[] {
   return ids.flatMap((id) => CAUTIONS[id] ?? []);
 }
+
+const APART = inchesWords(COOLING_APART_IN);
 
 type Given = Pick<Stage, "say" | "typicalMinutes"> & Partial<Stage>;
 
@@ -80,7 +83,7 @@ function warmUp(terms: ProcessTerms, hot: boolean): Stage {
 }
 
 function loading(terms: ProcessTerms): Stage {
-  const inches = `${terms.coverIn} ${terms.coverIn > 1 ? "inches" : "inch"}`;
+  const inches = inchesWords(terms.coverIn);
   const over = {
     "boiling-water": `Hot water at least ${inches} over the lids, lid on, heat high.`,
     "low-temperature": `Hot water at least ${COVER_IN.least} inch over the lids.`,
@@ -167,7 +170,7 @@ function afterwards(terms: ProcessTerms): Stage[] {
   const lift = stage(handsOn, {
     step: "unload",
     title: "lift the jars out",
-    say: "Straight up, an inch apart, out of drafts. Say the jars are out.",
+    say: `Straight up, ${APART} apart, out of drafts. Say the jars are out.`,
     short: "",
     typicalMinutes: UNLOAD_MINUTES,
     cautions: cautions("hot-lids"),

@@ -4,6 +4,7 @@
  */
 
 import type { ProcessTerms } from "../../recipe/recipe.ts";
+import { inchesWords } from "../../reckon/number-words.ts";
 import { liveParts, lotOf, ready } from "../jars/lots.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { batchName, leadName, leadNames, upper } from "../spoken-names.ts";
@@ -265,8 +266,7 @@ function loadQuestions(state: State, load: Load): Question[] {
   if (!kept || !terms) return list;
   list.push(...gapQuestions(load, terms.method));
   if (kept.unconfirmedAt !== undefined && load.unloadedAt === undefined) {
-    const inches = terms.coverIn === 1 ? "1 inch" : `${terms.coverIn} inches`;
-    const text = `Are the lids covered by at least ${inches} of water?`;
+    const text = `Are the lids covered by at least ${inchesWords(terms.coverIn)} of water?`;
     const round = `${kept.stretches.length}.${load.uncoveredTimes}`;
     list.push({ key: `cover/${about}/${round}`, kind: "cover", text, about, ...COVERED_OR_NOT });
   }

@@ -2,7 +2,9 @@
  * The talk of a first opening: one question after the other about the kitchen, until a batch is
  * begun. What was put off is asked when something that was begun needs it.
  */
+
 import { activeOwners, hasBegun, isLoad, runOfRole } from "../owners.ts";
+import { usualHolds } from "../spoken-names.ts";
 import type { State } from "../state.ts";
 import { mustBeKept, ringsUnanswered } from "../watched.ts";
 import type { AnswerKind, Question } from "./question.ts";
@@ -27,7 +29,7 @@ type Asked = Pick<Question, "text" | "choices" | "alsoSaid"> & { takes: AnswerKi
 
 const QUESTIONS: Record<Exclude<SetUpTopic, "altitude">, Asked> = {
   canner: {
-    text: "How many jars does your canner hold? Say it like nine pints and seven quarts, or later.",
+    text: `How many jars does your canner hold? Say it like ${usualHolds("and")}, or later.`,
     takes: "holds",
   },
   gauge: {

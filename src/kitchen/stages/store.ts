@@ -1,4 +1,5 @@
 /** Kept until its best-by date. */
+import { daysWords } from "../../reckon/number-words.ts";
 import { BEST_BY_DAYS } from "../../reckon/trade-numbers.ts";
 import type { StageRules } from "./rules.ts";
 
@@ -14,7 +15,9 @@ export const store: StageRules = {
   restsAsTested: false,
   usual: {
     title: "store",
-    say: "Wipe, label, and put the jars somewhere cool and dark. Best within a year.",
+    say:
+      "Wipe, label, and put the jars somewhere cool and dark. " +
+      `Best within ${daysWords(BEST_BY_DAYS)}.`,
     sayUnprocessed:
       "Label them and put them in the refrigerator. Without a process they are not for the shelf.",
     minutes: BEST_BY_DAYS * DAY_MINUTES,

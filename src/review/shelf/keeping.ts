@@ -8,7 +8,8 @@
  * FSIS, "Leftovers and Food Safety", of which the shorter is used. A year in the freezer for
  * quality, and a month for refrigerator pickles, are common practice and from memory.
  */
-import { BEST_BY_DAYS } from "../../reckon/trade-numbers.ts";
+import { daysWords } from "../../reckon/number-words.ts";
+import { BEST_BY_DAYS, FROZEN_BEST_DAYS } from "../../reckon/trade-numbers.ts";
 
 export type Keep = "shelf" | "refrigerate" | "freeze";
 
@@ -20,14 +21,22 @@ const PRACTICE = "common practice, from memory";
 export type RuleName = "shelf" | "cold" | "low-acid" | "freezer" | "ferment" | "pickle";
 
 export const KEEPING: Record<RuleName, KeepingRule> = {
-  shelf: { days: BEST_BY_DAYS, source: GUIDE_1, words: "best within a year, cool, dark and dry" },
+  shelf: {
+    days: BEST_BY_DAYS,
+    source: GUIDE_1,
+    words: `best within ${daysWords(BEST_BY_DAYS)}, cool, dark and dry`,
+  },
   cold: { days: 7, source: GUIDE_1, words: "refrigerate and use within several days" },
   "low-acid": {
     days: 3,
     source: "USDA FSIS, Leftovers and Food Safety",
     words: "refrigerate and use within 3 to 4 days",
   },
-  freezer: { days: 365, source: PRACTICE, words: "freeze; best within a year" },
+  freezer: {
+    days: FROZEN_BEST_DAYS,
+    source: PRACTICE,
+    words: `freeze; best within ${daysWords(FROZEN_BEST_DAYS)}`,
+  },
   ferment: {
     days: 120,
     source: "USDA Complete Guide to Home Canning, Guide 6",

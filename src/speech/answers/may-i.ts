@@ -11,7 +11,13 @@ import { readyAt } from "../../kitchen/settle.ts";
 import { batchName, loadName, ownerName, upper } from "../../kitchen/spoken-names.ts";
 import type { Batch, Load, StageRun, State } from "../../kitchen/state.ts";
 import { isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../../kitchen/unbroken-time.ts";
-import { LID_WAIT_MINUTES, SETTLE_MINUTES } from "../../reckon/trade-numbers.ts";
+import { inchesWords } from "../../reckon/number-words.ts";
+import {
+  COOLING_APART_IN,
+  LID_WAIT_MINUTES,
+  REPROCESS_WITHIN_HOURS,
+  SETTLE_MINUTES,
+} from "../../reckon/trade-numbers.ts";
 import { ASK_EXTENSION, SOURCES, withSource } from "../texts/own-text.ts";
 import { type ClockAct, PERMISSIONS } from "../texts/permissions.ts";
 import { heatedOnStove, runningBatches } from "./in-mind.ts";
@@ -146,7 +152,7 @@ function takeOut(asked: Asked): string {
     case "full":
       return `Not yet: heat off first. Tell me, and I'll time the wait.`;
     case "unload":
-      return "Yes: straight up, and an inch apart, out of drafts.";
+      return `Yes: straight up, and ${inchesWords(COOLING_APART_IN)} apart, out of drafts.`;
     case "off": {
       const settle = stageClock(runOfStep(load, "settle") ?? process);
       if (!settle || settle.dueAt <= asked.now) return open(asked);
@@ -212,7 +218,10 @@ function reprocess({ state, now }: Asked): string {
     .flatMap(({ unloadedAt }) => unloadedAt ?? [])
     .reduce((latest, at) => Math.max(latest, at), 0);
   if (last === 0 || now <= last + REPROCESS_WITHIN_MS) return rule;
-  return "The last jars came out more than a day ago. What didn't seal is thrown out now.";
+  return (
+    `The last jars came out more than ${REPROCESS_WITHIN_HOURS} hours ago. ` +
+    "What didn't seal is thrown out now."
+  );
 }
 
 /** Whether a lost process may still be started over. */

@@ -1,7 +1,13 @@
 // data table
 /** What may be done otherwise than a recipe says: what the rules answer, whatever the moment. */
 import type { Act } from "../../kitchen/topics.ts";
-import { REPROCESS_WITHIN_HOURS, VINEGAR_PERCENT } from "../../reckon/trade-numbers.ts";
+import { countWords, inchesWords } from "../../reckon/number-words.ts";
+import {
+  COOLING_APART_IN,
+  REPROCESS_WITHIN_HOURS,
+  VENT_MINUTES,
+  VINEGAR_PERCENT,
+} from "../../reckon/trade-numbers.ts";
 import { type OwnText, SOURCES } from "./own-text.ts";
 import { SAFETY } from "./safety.ts";
 import { SHORTAGES } from "./shortages.ts";
@@ -75,11 +81,11 @@ export const PERMISSIONS: Readonly<Record<Exclude<Act, ClockAct>, OwnText>> = {
   },
   "table-salt": SHORTAGES["canning-salt"],
   stack: {
-    text: "Once they're cold and sealed, with the bands off, on their own layer each. While they cool they stand an inch apart.",
+    text: `Once they're cold and sealed, with the bands off, on their own layer each. While they cool they stand ${inchesWords(COOLING_APART_IN)} apart.`,
     source: null,
   },
   "skip-vent": {
-    text: "No: air left in the canner makes it cooler than the gauge says. Ten minutes of steady steam first, every time.",
+    text: `No: air left in the canner makes it cooler than the gauge says. It takes ${countWords(VENT_MINUTES, "minute")} of steady steam first, every time.`,
     source: SOURCES.general,
   },
   "skip-process": SAFETY["open-kettle"],

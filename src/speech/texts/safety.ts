@@ -2,8 +2,9 @@
 /** What people are afraid of, answered from the rules. */
 
 import type { SafetyTopic } from "../../kitchen/topics.ts";
-import { numberWords } from "../../reckon/number-words.ts";
+import { daysWords, numberWords } from "../../reckon/number-words.ts";
 import {
+  BEST_BY_DAYS,
   DISCARD_BOIL_MINUTES,
   IN_OIL_DAYS,
   OFF_PROCESS_HOURS,
@@ -49,7 +50,7 @@ export const SAFETY: Readonly<Record<SafetyTopic, OwnText>> = {
     source: SOURCES.general,
   },
   "old-jar": {
-    text: "Canned food is best within a year, and a sealed, well-processed jar doesn't turn unsafe on that day. Look at the lid and the liquid first. If it bulges, leaks, spurts or smells off, don't taste it.",
+    text: `Canned food is best within ${daysWords(BEST_BY_DAYS)}, and a sealed, well-processed jar doesn't turn unsafe on that day. Look at the lid and the liquid first. If it bulges, leaks, spurts or smells off, don't taste it.`,
     source: SOURCES.general,
   },
   "old-lids": {
