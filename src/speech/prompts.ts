@@ -23,14 +23,21 @@ export function newTurns(
   now: number,
 ): { owner: Owner; run: StageRun }[] {
   const turns: { owner: Owner; run: StageRun }[] = [];
+  /** Whether a stage is ready, or held up by the canner alone, and was not before. */
+  const became = (isSo: typeof isReady, batch: Batch, run: StageRun) => {
+    if (!isSo(after, batch, run, now)) return false;
+    const old = before.batches[batch.id];
+    const oldRun = old?.stages.find((one) => one.id === run.id);
+    return !old || !oldRun || !isSo(before, old, oldRun, now);
+  };
   for (const owner of activeOwners(after)) {
     const old = ownerOf(before, owner.id);
     for (const run of owner.stages) {
       const was = old?.stages.find((one) => one.id === run.id)?.state ?? "none";
       if (run.state === "running" && was !== "running" && was !== "held")
         turns.push({ owner, run });
-      else if (becameReady(before, after, owner, run, now)) turns.push({ owner, run });
-      else if (becameHeld(before, after, owner, run, now)) turns.push({ owner, run });
+      else if (!isLoad(owner) && [isReady, heldForCanner].some((isSo) => became(isSo, owner, run)))
+        turns.push({ owner, run });
     }
   }
   return turns;
@@ -41,33 +48,6 @@ function isReady(state: State, owner: Batch, run: StageRun, now: number): boolea
   if (run.spec.start !== "word") return false;
   const at = readyAt(state, owner, run, now);
   return at !== undefined && at <= now;
-}
-
-function becameReady(
-  before: State,
-  after: State,
-  owner: Owner,
-  run: StageRun,
-  now: number,
-): boolean {
-  if (isLoad(owner) || !isReady(after, owner, run, now)) return false;
-  const old = before.batches[owner.id];
-  const oldRun = old?.stages.find((one) => one.id === run.id);
-  return !old || !oldRun || !isReady(before, old, oldRun, now);
-}
-
-/** Whether a stage is now held up by the canner alone, and was not before. */
-function becameHeld(
-  before: State,
-  after: State,
-  owner: Owner,
-  run: StageRun,
-  now: number,
-): boolean {
-  if (isLoad(owner) || !heldForCanner(after, owner, run, now)) return false;
-  const old = before.batches[owner.id];
-  const oldRun = old?.stages.find((one) => one.id === run.id);
-  return !old || !oldRun || !heldForCanner(before, old, oldRun, now);
 }
 
 /** The prompt of a stage as one sentence after another, whole. */

@@ -1,6 +1,6 @@
 /** Jars standing undisturbed before their seals are checked. */
 import { COOL_HOURS, COOL_USUAL_HOURS } from "../../reckon/trade-numbers.ts";
-import type { StageRules } from "./rules.ts";
+import { NOTHING_USUAL, type StageRules, USUALLY_PLANNED, USUALLY_SAID } from "./rules.ts";
 
 export const cool: StageRules = {
   kind: "cool",
@@ -11,14 +11,12 @@ export const cool: StageRules = {
   length: "usual",
   restsAsTested: false,
   usual: {
+    ...NOTHING_USUAL,
     title: "cool",
     say: "Let the jars stand untouched.",
     short: "",
-    sayUnprocessed: null,
     minutes: COOL_USUAL_HOURS * 60,
     window: { minMinutes: COOL_HOURS.min * 60, maxMinutes: COOL_HOURS.max * 60 },
-    attended: false,
-    uses: [],
   },
   shelf: "rest",
   food: "jars",
@@ -31,21 +29,7 @@ export const cool: StageRules = {
   window: { short: "cool-short", long: null, opens: "prompt", reminded: false },
   date: null,
   condition: null,
-  plan: {
-    hands: "none",
-    work: "if-attended",
-    burner: false,
-    byJars: false,
-    foreseeable: true,
-    present: false,
-    lookMinutes: null,
-  },
-  says: {
-    turn: "when-to-check",
-    lost: "boil",
-    opens: "check-seals",
-    closes: "check-seals",
-    ends: "is-up",
-  },
+  plan: USUALLY_PLANNED,
+  says: { ...USUALLY_SAID, turn: "when-to-check", opens: "check-seals", closes: "check-seals" },
   shows: { done: "cooled, on to the seal check", needed: null },
 };

@@ -1,5 +1,11 @@
 /** Weeks on the shelf for the flavor; a date, not work. */
-import type { StageRules } from "./rules.ts";
+import {
+  NOTHING_SHOWN,
+  NOTHING_USUAL,
+  type StageRules,
+  USUALLY_PLANNED,
+  USUALLY_SAID,
+} from "./rules.ts";
 
 export const cure: StageRules = {
   kind: "cure",
@@ -10,13 +16,9 @@ export const cure: StageRules = {
   length: "written",
   restsAsTested: false,
   usual: {
+    ...NOTHING_USUAL,
     title: "cure",
     say: "Leave the jars alone now. The flavor comes with time.",
-    sayUnprocessed: null,
-    minutes: null,
-    window: null,
-    attended: false,
-    uses: [],
   },
   shelf: "rest",
   food: "jars",
@@ -29,21 +31,7 @@ export const cure: StageRules = {
   window: null,
   date: "from",
   condition: null,
-  plan: {
-    hands: "none",
-    work: "if-attended",
-    burner: false,
-    byJars: false,
-    foreseeable: true,
-    present: false,
-    lookMinutes: null,
-  },
-  says: {
-    turn: "recipe",
-    lost: "boil",
-    opens: "ready-to-open",
-    closes: "go-on",
-    ends: "is-up",
-  },
-  shows: { done: null, needed: null },
+  plan: USUALLY_PLANNED,
+  says: { ...USUALLY_SAID, opens: "ready-to-open" },
+  shows: NOTHING_SHOWN,
 };

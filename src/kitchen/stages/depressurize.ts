@@ -1,6 +1,12 @@
 /** A closed canner coming to zero by itself, then the wait before its lid is opened. */
 import { LID_WAIT_MINUTES } from "../../reckon/trade-numbers.ts";
-import type { StageRules } from "./rules.ts";
+import {
+  NOTHING_SHOWN,
+  NOTHING_USUAL,
+  type StageRules,
+  USUALLY_PLANNED,
+  USUALLY_SAID,
+} from "./rules.ts";
 
 export const depressurize: StageRules = {
   kind: "depressurize",
@@ -10,15 +16,7 @@ export const depressurize: StageRules = {
   thermometer: null,
   length: "usual",
   restsAsTested: false,
-  usual: {
-    title: "to zero",
-    say: null,
-    sayUnprocessed: null,
-    minutes: LID_WAIT_MINUTES,
-    window: null,
-    attended: false,
-    uses: [],
-  },
+  usual: { ...NOTHING_USUAL, title: "to zero", minutes: LID_WAIT_MINUTES },
   shelf: "heat",
   food: "jars",
   clock: "at-sign",
@@ -30,21 +28,7 @@ export const depressurize: StageRules = {
   window: null,
   date: null,
   condition: null,
-  plan: {
-    hands: "none",
-    work: "if-attended",
-    burner: false,
-    byJars: false,
-    foreseeable: true,
-    present: true,
-    lookMinutes: null,
-  },
-  says: {
-    turn: "recipe",
-    lost: "boil",
-    opens: "may-go-on",
-    closes: "go-on",
-    ends: "lid-may-come-off",
-  },
-  shows: { done: null, needed: null },
+  plan: { ...USUALLY_PLANNED, present: true },
+  says: { ...USUALLY_SAID, ends: "lid-may-come-off" },
+  shows: NOTHING_SHOWN,
 };

@@ -1,5 +1,11 @@
 /** Drying until it shows a sign, within a window of days or weeks. */
-import type { StageRules } from "./rules.ts";
+import {
+  NOTHING_SHOWN,
+  NOTHING_USUAL,
+  type StageRules,
+  USUALLY_PLANNED,
+  USUALLY_SAID,
+} from "./rules.ts";
 
 export const dry: StageRules = {
   kind: "dry",
@@ -9,15 +15,7 @@ export const dry: StageRules = {
   thermometer: null,
   length: "written",
   restsAsTested: false,
-  usual: {
-    title: null,
-    say: null,
-    sayUnprocessed: null,
-    minutes: null,
-    window: null,
-    attended: false,
-    uses: [],
-  },
+  usual: NOTHING_USUAL,
   shelf: "rest",
   food: "away",
   clock: "at-begin",
@@ -29,21 +27,7 @@ export const dry: StageRules = {
   window: { short: "rest-short", long: "rest-long", opens: "prompt", reminded: true },
   date: null,
   condition: null,
-  plan: {
-    hands: "none",
-    work: "if-attended",
-    burner: false,
-    byJars: false,
-    foreseeable: false,
-    present: false,
-    lookMinutes: null,
-  },
-  says: {
-    turn: "recipe",
-    lost: "boil",
-    opens: "may-go-on",
-    closes: "go-on",
-    ends: "is-up",
-  },
-  shows: { done: null, needed: null },
+  plan: { ...USUALLY_PLANNED, foreseeable: false },
+  says: USUALLY_SAID,
+  shows: NOTHING_SHOWN,
 };

@@ -1,5 +1,11 @@
 /** Fill hot jars to the headspace; ends when the jars are counted. */
-import type { StageRules } from "./rules.ts";
+import {
+  NOTHING_SHOWN,
+  NOTHING_USUAL,
+  type StageRules,
+  USUALLY_PLANNED,
+  USUALLY_SAID,
+} from "./rules.ts";
 
 export const fill: StageRules = {
   kind: "fill",
@@ -10,14 +16,9 @@ export const fill: StageRules = {
   length: "written",
   restsAsTested: false,
   usual: {
-    title: null,
-    say: null,
+    ...NOTHING_USUAL,
     closing: "Free the bubbles, wipe the rims, lids on, bands fingertip tight.",
-    sayUnprocessed: null,
-    minutes: null,
-    window: null,
     attended: true,
-    uses: [],
   },
   shelf: "hands",
   food: "jars",
@@ -30,21 +31,7 @@ export const fill: StageRules = {
   window: null,
   date: null,
   condition: null,
-  plan: {
-    hands: "none",
-    work: "always",
-    burner: false,
-    byJars: true,
-    foreseeable: true,
-    present: true,
-    lookMinutes: null,
-  },
-  says: {
-    turn: "how-many-jars",
-    lost: "boil",
-    opens: "may-go-on",
-    closes: "go-on",
-    ends: "is-up",
-  },
-  shows: { done: null, needed: null },
+  plan: { ...USUALLY_PLANNED, work: "always", byJars: true, present: true },
+  says: { ...USUALLY_SAID, turn: "how-many-jars" },
+  shows: NOTHING_SHOWN,
 };

@@ -1,5 +1,11 @@
 /** Work that goes on until the person says it is done. */
-import type { StageRules } from "./rules.ts";
+import {
+  NOTHING_SHOWN,
+  NOTHING_USUAL,
+  type StageRules,
+  USUALLY_PLANNED,
+  USUALLY_SAID,
+} from "./rules.ts";
 
 export const handsOn: StageRules = {
   kind: "hands-on",
@@ -9,15 +15,7 @@ export const handsOn: StageRules = {
   thermometer: null,
   length: "written",
   restsAsTested: false,
-  usual: {
-    title: null,
-    say: null,
-    sayUnprocessed: null,
-    minutes: null,
-    window: null,
-    attended: true,
-    uses: [],
-  },
+  usual: { ...NOTHING_USUAL, attended: true },
   shelf: "hands",
   food: "table",
   clock: "none",
@@ -29,21 +27,7 @@ export const handsOn: StageRules = {
   window: null,
   date: null,
   condition: null,
-  plan: {
-    hands: "none",
-    work: "if-attended",
-    burner: false,
-    byJars: true,
-    foreseeable: true,
-    present: true,
-    lookMinutes: null,
-  },
-  says: {
-    turn: "recipe",
-    lost: "boil",
-    opens: "may-go-on",
-    closes: "go-on",
-    ends: "is-up",
-  },
-  shows: { done: null, needed: null },
+  plan: { ...USUALLY_PLANNED, byJars: true, present: true },
+  says: USUALLY_SAID,
+  shows: NOTHING_SHOWN,
 };

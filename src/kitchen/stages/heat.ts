@@ -1,5 +1,11 @@
 /** Bring to a boil or a temperature, and hold it there where the recipe says so. */
-import type { StageRules } from "./rules.ts";
+import {
+  NOTHING_SHOWN,
+  NOTHING_USUAL,
+  type StageRules,
+  USUALLY_PLANNED,
+  USUALLY_SAID,
+} from "./rules.ts";
 
 export const heat: StageRules = {
   kind: "heat",
@@ -9,15 +15,7 @@ export const heat: StageRules = {
   thermometer: "pot",
   length: "to-its-sign",
   restsAsTested: false,
-  usual: {
-    title: null,
-    say: null,
-    sayUnprocessed: null,
-    minutes: null,
-    window: null,
-    attended: false,
-    uses: ["burner"],
-  },
+  usual: { ...NOTHING_USUAL, uses: ["burner"] },
   shelf: "heat",
   food: "pot",
   clock: "at-sign",
@@ -34,21 +32,7 @@ export const heat: StageRules = {
     minutes: () => undefined,
     readEvery: () => undefined,
   },
-  plan: {
-    hands: "start",
-    work: "if-attended",
-    burner: true,
-    byJars: false,
-    foreseeable: true,
-    present: true,
-    lookMinutes: 10,
-  },
-  says: {
-    turn: "recipe",
-    lost: "boil",
-    opens: "may-go-on",
-    closes: "go-on",
-    ends: "is-up",
-  },
-  shows: { done: null, needed: null },
+  plan: { ...USUALLY_PLANNED, hands: "start", burner: true, present: true, lookMinutes: 10 },
+  says: USUALLY_SAID,
+  shows: NOTHING_SHOWN,
 };

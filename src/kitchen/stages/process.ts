@@ -2,7 +2,13 @@
 import type { ProcessTerms } from "../../recipe/recipe.ts";
 import { LOW_TEMPERATURE_F, LOW_TEMPERATURE_READ_MINUTES } from "../../reckon/trade-numbers.ts";
 import type { DeviationCode } from "../deviation-codes.ts";
-import type { StageRules } from "./rules.ts";
+import {
+  NOTHING_SHOWN,
+  NOTHING_USUAL,
+  type StageRules,
+  USUALLY_PLANNED,
+  USUALLY_SAID,
+} from "./rules.ts";
 
 type Method = ProcessTerms["method"];
 
@@ -30,15 +36,7 @@ export const process: StageRules = {
   thermometer: "canner",
   length: "tested-table",
   restsAsTested: false,
-  usual: {
-    title: "process",
-    say: "Into the canner.",
-    sayUnprocessed: null,
-    minutes: 0,
-    window: null,
-    attended: false,
-    uses: [],
-  },
+  usual: { ...NOTHING_USUAL, title: "process", say: "Into the canner.", minutes: 0 },
   shelf: "heat",
   food: "jars",
   clock: "at-sign",
@@ -56,21 +54,7 @@ export const process: StageRules = {
     readEvery: ({ method }) =>
       method === "low-temperature" ? LOW_TEMPERATURE_READ_MINUTES : undefined,
   },
-  plan: {
-    hands: "none",
-    work: "if-attended",
-    burner: false,
-    byJars: false,
-    foreseeable: true,
-    present: true,
-    lookMinutes: null,
-  },
-  says: {
-    turn: "recipe",
-    lost: "process",
-    opens: "may-go-on",
-    closes: "go-on",
-    ends: "time-is-full",
-  },
-  shows: { done: null, needed: null },
+  plan: { ...USUALLY_PLANNED, present: true },
+  says: { ...USUALLY_SAID, lost: "process", ends: "time-is-full" },
+  shows: NOTHING_SHOWN,
 };

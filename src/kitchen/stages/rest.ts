@@ -1,5 +1,11 @@
 /** A time to wait: salting, soaking, draining. Too short and too long are both departures. */
-import type { StageRules } from "./rules.ts";
+import {
+  NOTHING_SHOWN,
+  NOTHING_USUAL,
+  type StageRules,
+  USUALLY_PLANNED,
+  USUALLY_SAID,
+} from "./rules.ts";
 
 export const rest: StageRules = {
   kind: "rest",
@@ -9,15 +15,7 @@ export const rest: StageRules = {
   thermometer: "room",
   length: "written",
   restsAsTested: true,
-  usual: {
-    title: null,
-    say: null,
-    sayUnprocessed: null,
-    minutes: null,
-    window: null,
-    attended: false,
-    uses: [],
-  },
+  usual: NOTHING_USUAL,
   shelf: "rest",
   food: "table",
   clock: "at-begin",
@@ -29,21 +27,7 @@ export const rest: StageRules = {
   window: { short: "rest-short", long: "rest-long", opens: "alarm", reminded: true },
   date: null,
   condition: null,
-  plan: {
-    hands: "none",
-    work: "if-attended",
-    burner: false,
-    byJars: false,
-    foreseeable: true,
-    present: false,
-    lookMinutes: null,
-  },
-  says: {
-    turn: "recipe",
-    lost: "boil",
-    opens: "may-go-on",
-    closes: "go-on",
-    ends: "is-up",
-  },
-  shows: { done: null, needed: null },
+  plan: USUALLY_PLANNED,
+  says: USUALLY_SAID,
+  shows: NOTHING_SHOWN,
 };

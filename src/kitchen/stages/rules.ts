@@ -80,3 +80,35 @@ export type StageRules = KindInRecipe & {
   /** What the key is said to do, and what to say where it does nothing. */
   shows: { done: string | null; needed: string | null };
 };
+
+// What goes for most kinds and touches no safety: a kind's file names what differs.
+
+export const NOTHING_USUAL: StageRules["usual"] = {
+  title: null,
+  say: null,
+  sayUnprocessed: null,
+  minutes: null,
+  window: null,
+  attended: false,
+  uses: [],
+};
+
+export const USUALLY_PLANNED: StageRules["plan"] = {
+  hands: "none",
+  work: "if-attended",
+  burner: false,
+  byJars: false,
+  foreseeable: true,
+  present: false,
+  lookMinutes: null,
+};
+
+export const USUALLY_SAID: StageRules["says"] = {
+  turn: "recipe",
+  lost: "boil",
+  opens: "may-go-on",
+  closes: "go-on",
+  ends: "is-up",
+};
+
+export const NOTHING_SHOWN: StageRules["shows"] = { done: null, needed: null };

@@ -1,5 +1,5 @@
 /** Each jar is found sealed or not; ends when every jar is accounted for. */
-import type { StageRules } from "./rules.ts";
+import { NOTHING_USUAL, type StageRules, USUALLY_PLANNED, USUALLY_SAID } from "./rules.ts";
 
 export const sealCheck: StageRules = {
   kind: "seal-check",
@@ -10,14 +10,12 @@ export const sealCheck: StageRules = {
   length: "usual",
   restsAsTested: false,
   usual: {
+    ...NOTHING_USUAL,
     title: "seal check",
     say: "Bands off. Press the middle of each lid.",
     short: "Bands off, press each lid.",
-    sayUnprocessed: null,
     minutes: 10,
-    window: null,
     attended: true,
-    uses: [],
   },
   shelf: "hands",
   food: "jars",
@@ -30,21 +28,7 @@ export const sealCheck: StageRules = {
   window: null,
   date: null,
   condition: null,
-  plan: {
-    hands: "none",
-    work: "can-wait",
-    burner: false,
-    byJars: true,
-    foreseeable: true,
-    present: false,
-    lookMinutes: null,
-  },
-  says: {
-    turn: "recipe",
-    lost: "boil",
-    opens: "may-go-on",
-    closes: "go-on",
-    ends: "is-up",
-  },
+  plan: { ...USUALLY_PLANNED, work: "can-wait", byJars: true },
+  says: USUALLY_SAID,
   shows: { done: null, needed: "Say all sealed, or which jars did not" },
 };

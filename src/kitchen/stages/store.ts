@@ -1,7 +1,13 @@
 /** Kept until its best-by date. */
 import { daysWords } from "../../reckon/number-words.ts";
 import { BEST_BY_DAYS } from "../../reckon/trade-numbers.ts";
-import type { StageRules } from "./rules.ts";
+import {
+  NOTHING_SHOWN,
+  NOTHING_USUAL,
+  type StageRules,
+  USUALLY_PLANNED,
+  USUALLY_SAID,
+} from "./rules.ts";
 
 const DAY_MINUTES = 24 * 60;
 
@@ -14,6 +20,7 @@ export const store: StageRules = {
   length: "usual",
   restsAsTested: false,
   usual: {
+    ...NOTHING_USUAL,
     title: "store",
     say:
       "Wipe, label, and put the jars somewhere cool and dark. " +
@@ -22,8 +29,6 @@ export const store: StageRules = {
       "Label them and put them in the refrigerator. Without a process they are not for the shelf.",
     minutes: BEST_BY_DAYS * DAY_MINUTES,
     window: { minMinutes: 0, maxMinutes: BEST_BY_DAYS * DAY_MINUTES },
-    attended: false,
-    uses: [],
   },
   shelf: "rest",
   food: "away",
@@ -36,21 +41,7 @@ export const store: StageRules = {
   window: null,
   date: "until",
   condition: null,
-  plan: {
-    hands: "none",
-    work: "if-attended",
-    burner: false,
-    byJars: false,
-    foreseeable: true,
-    present: false,
-    lookMinutes: null,
-  },
-  says: {
-    turn: "recipe",
-    lost: "boil",
-    opens: "may-go-on",
-    closes: "past-best",
-    ends: "is-up",
-  },
-  shows: { done: null, needed: null },
+  plan: USUALLY_PLANNED,
+  says: { ...USUALLY_SAID, closes: "past-best" },
+  shows: NOTHING_SHOWN,
 };

@@ -1,6 +1,12 @@
 /** Steady steam from the open vent, without a break, before a canner is closed. */
 import { VENT_MINUTES } from "../../reckon/trade-numbers.ts";
-import type { StageRules } from "./rules.ts";
+import {
+  NOTHING_SHOWN,
+  NOTHING_USUAL,
+  type StageRules,
+  USUALLY_PLANNED,
+  USUALLY_SAID,
+} from "./rules.ts";
 
 export const vent: StageRules = {
   kind: "vent",
@@ -10,15 +16,7 @@ export const vent: StageRules = {
   thermometer: null,
   length: "usual",
   restsAsTested: false,
-  usual: {
-    title: "vent",
-    say: null,
-    sayUnprocessed: null,
-    minutes: VENT_MINUTES,
-    window: null,
-    attended: false,
-    uses: [],
-  },
+  usual: { ...NOTHING_USUAL, title: "vent", minutes: VENT_MINUTES },
   shelf: "heat",
   food: "jars",
   clock: "at-sign",
@@ -35,21 +33,7 @@ export const vent: StageRules = {
     minutes: () => VENT_MINUTES,
     readEvery: () => undefined,
   },
-  plan: {
-    hands: "none",
-    work: "if-attended",
-    burner: false,
-    byJars: false,
-    foreseeable: true,
-    present: true,
-    lookMinutes: null,
-  },
-  says: {
-    turn: "recipe",
-    lost: "steam",
-    opens: "may-go-on",
-    closes: "go-on",
-    ends: "steam-had",
-  },
-  shows: { done: null, needed: null },
+  plan: { ...USUALLY_PLANNED, present: true },
+  says: { ...USUALLY_SAID, lost: "steam", ends: "steam-had" },
+  shows: NOTHING_SHOWN,
 };
