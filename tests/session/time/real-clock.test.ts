@@ -1,9 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { MemoryDisk } from "../../../src/journal/memory-disk.ts";
+import { inShortSession } from "../../../src/session/short-session.ts";
 import {
   bootIdOfThisMachine,
   clockFault,
   realClock,
 } from "../../../src/session/time/real-clock.ts";
+import { theLibrary } from "../../scenarios/play.ts";
 
 const pause = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
@@ -44,6 +47,10 @@ describe("the machine's clocks", () => {
     expect(clockFault(reading)).toBeUndefined();
     expect(clockFault({ ...reading, wallMs: 60_000 })).toMatch(/shows the year 1970; set it/);
     expect(clockFault({ ...reading, wallMs: Date.UTC(2200, 5) })).toMatch(/2200/);
+    const disk = new MemoryDisk();
+    const clock = { ...realClock(), read: () => ({ ...reading, wallMs: 60_000 }) };
+    const opened = inShortSession("/kitchen", theLibrary(), "1", () => "opened", { disk, clock });
+    expect(opened).toMatchObject({ ok: false, message: expect.stringContaining("1970") });
   });
 
   it("wait for longer than one timer can, instead of calling back at once", async () => {
