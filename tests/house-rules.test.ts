@@ -336,7 +336,7 @@ function numberFaults(list: Source[]): string[] {
         if (name === undefined) return [];
         const before = lines.slice(0, index).findLastIndex((one) => /^\/\*\*/.test(one));
         const said = lines.slice(before, index).some((one) => rests.test(one));
-        const unit = /_(SECONDS|MINUTES|HOURS|DAYS|F|PSI|IN|PERCENT)(_|$)/.test(name);
+        const unit = /_(SECONDS|MINUTES|HOURS|DAYS|F|PSI|IN|PERCENT|JARS)(_|$)/.test(name);
         const where = `${file}:${index + 1}: ${name}`;
         return [
           ...(said ? [] : [`${where} rests on nothing`]),
