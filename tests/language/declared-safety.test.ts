@@ -37,6 +37,10 @@ describe("the declarations of meanings", () => {
     ]);
   });
 
+  it("say which ends any step, and is taken back at the table", () => {
+    expect(having(({ anyStep }) => anyStep)).toEqual(["done"]);
+  });
+
   it("say which raise one", () => {
     expect(having(({ cost }) => cost === "raising")).toEqual([
       ...["added", "boil-lost", "jar-broken", "no", "pressure-lost", "seal-failed", "spoiled"],

@@ -88,6 +88,13 @@ describe("a choice", () => {
     expect(cleared(text, "fill", key)).toBe(true);
   });
 
+  it("denies nothing by what is said of something else", () => {
+    const denies = (text: string) =>
+      heard(text, "fill", "new-lids").commands.some(({ slots }) => "held" in slots);
+    expect(["used", "they're the old ones"].map(denies)).toEqual([true, true]);
+    expect(["the bands are the old ones", "old jars"].map(denies)).toEqual([false, false]);
+  });
+
   it.each([
     ["the jars are new", "new-lids"],
     ["bottled the lot", "bottled-juice"],

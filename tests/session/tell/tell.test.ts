@@ -6,6 +6,7 @@ import fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import type { Answerer } from "../../../src/session/tell/tell-callers.ts";
 import { tell } from "../../../src/session/tell/tell-client.ts";
+import { messageIn, messageLine } from "../../../src/session/tell/tell-protocol.ts";
 import { openTellServer, type TellServer } from "../../../src/session/tell/tell-server.ts";
 
 let folder = "";
@@ -186,5 +187,14 @@ describe.skipIf(process.platform === "win32")("the socket", () => {
     const { address, close } = await serve(echo);
     await close();
     expect(fs.existsSync(address)).toBe(false);
+  });
+});
+
+describe("a message of tell", () => {
+  it("is read back as it was written, and is none with an id that no program gives", () => {
+    const message = { id: "a".repeat(64), again: true, said: "it's boiling" };
+    expect(messageIn(messageLine(message))).toEqual(message);
+    expect(messageIn(messageLine({ ...message, id: "a".repeat(65) }))).toBeUndefined();
+    expect(messageIn("it's boiling")).toEqual({ id: "", again: false, said: "it's boiling" });
   });
 });
