@@ -23,11 +23,6 @@ const COLON = [0, 1, 0, 1, 0];
 
 export type DigitSize = "half" | 1 | 2 | 3;
 
-/** Rows that digits of a size take. */
-export function digitRows(size: DigitSize): number {
-  return size === "half" ? 3 : 5 * size;
-}
-
 /** Which dots of a text are set, row by row, with a gap of one dot between characters. */
 function dots(text: string): boolean[][] {
   const rows: boolean[][] = [[], [], [], [], []];

@@ -1,7 +1,7 @@
 /** Ink components that draw rows of a laid-out frame. */
 import { Box, Text } from "ink";
 import type { Palette } from "./palette.ts";
-import { type Look, type Row, type Span, widthOf } from "./row.ts";
+import { type Look, type Row, type Styled, widthOf } from "./row.ts";
 
 type FrameProps = { rows: { index: number; row: Row }[]; palette: Palette | undefined };
 
@@ -31,7 +31,7 @@ function RowLine({ row, palette }: RowProps) {
   );
 }
 
-function Piece({ piece, palette }: { piece: Span; palette: Palette | undefined }) {
+function Piece({ piece, palette }: { piece: Styled; palette: Palette | undefined }) {
   return <Text {...styleOf(piece.look, palette)}>{piece.text}</Text>;
 }
 

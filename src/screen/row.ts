@@ -10,15 +10,15 @@ export type Look = {
   tone?: Tone;
 };
 
-export type Span = { text: string; look: Look; width: number };
-export type Row = Span[];
+export type Styled = { text: string; look: Look; width: number };
+export type Row = Styled[];
 
 const PLAIN_LOOK: Look = {};
 export const BOLD: Look = { bold: true };
 export const DIM: Look = { dim: true };
 
 /** The only way text gets onto the screen. */
-export function span(text: string, look: Look = PLAIN_LOOK): Span {
+export function span(text: string, look: Look = PLAIN_LOOK): Styled {
   const clean = printable(text);
   return { text: clean, look, width: cells(clean) };
 }

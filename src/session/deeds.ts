@@ -9,7 +9,7 @@ import { wake } from "../kitchen/decide/wake.ts";
 import type { DatedFact } from "../kitchen/events.ts";
 import type { State } from "../kitchen/state.ts";
 import type { Library } from "../recipe/library.ts";
-import { type Answer, acknowledgement, noted } from "../speech/acknowledge.ts";
+import { type Acknowledged, acknowledgement, noted } from "../speech/acknowledge.ts";
 import { dueSentence } from "../speech/due-sentences.ts";
 import { type Conversation, withoutClaims } from "./conversation.ts";
 import { type LogWriter, NOT_RECORDED } from "./log-writer.ts";
@@ -47,7 +47,7 @@ export class Deeds {
     this.written(new CarriedOut(state, log.mark(cmd)).add(facts), now);
   }
 
-  private written(done: CarriedOut, now: number, otherwise?: Answer): void {
+  private written(done: CarriedOut, now: number, otherwise?: Acknowledged): void {
     const { state, log, talk } = this.parts;
     const { events } = done;
     const before = { ...state };

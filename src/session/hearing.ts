@@ -16,7 +16,7 @@ import { momentOf } from "./listening/listening-moment.ts";
 type Said = { text: string; confidence: number };
 
 /** One fact or order; with a question where it waits for a yes. */
-export type Step = { command: Command; question?: Pending };
+export type HeardStep = { command: Command; question?: Pending };
 
 export const NOT_UNDERSTOOD: CommandOf<"unknown"> = { intent: "unknown", slots: {}, confidence: 0 };
 
@@ -26,7 +26,7 @@ export function stepsOf(
   { text, confidence }: Said,
   guarded: boolean,
   kept?: Evidence["strength"],
-): Step[] {
+): HeardStep[] {
   // A likely loss has a question of its own; nothing else is asked.
   if (kept === "suspicion") return [];
   const [likely] = heard.candidates;
@@ -46,7 +46,7 @@ export function stepsOf(
  * after a step that was refused or waits for an answer: it may be about the same jars.
  */
 export function eachStep(
-  steps: readonly Step[],
+  steps: readonly HeardStep[],
   does: (command: Command, question: Pending | undefined) => boolean,
   waits: () => boolean = () => false,
 ): boolean {

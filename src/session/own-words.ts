@@ -10,7 +10,7 @@ import type { Context } from "../language/context.ts";
 import type { Heard } from "../language/heard.ts";
 import { learnable } from "../language/own-words.ts";
 import { type Pending, SURE_ENOUGH } from "./dialogue.ts";
-import type { Step } from "./hearing.ts";
+import type { HeardStep } from "./hearing.ts";
 
 type Taught = Omit<OwnWords, "at">;
 
@@ -21,7 +21,7 @@ export class OwnWordsTalk {
   /** A question about what words mean is asked: a yes to it would teach them. */
   asks(
     heard: Heard,
-    [step]: readonly Step[],
+    [step]: readonly HeardStep[],
     said: { text: string; confidence: number },
     context: Context,
   ): void {

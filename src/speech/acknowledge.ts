@@ -54,7 +54,7 @@ const REOPENED = "Then that answer no longer stands; the log says so.";
 const INTO_THE_LOG = "It goes in the log.";
 
 /** An answer; plain where it says no more than that something was done. */
-export type Answer = LinePart & Pick<Want, "plain">;
+export type Acknowledged = LinePart & Pick<Want, "plain">;
 
 type Sentence<T extends EventType> = ((told: Told, fact: FactOf<T>) => string) | null;
 
@@ -214,8 +214,8 @@ export function acknowledgement(
   state: State,
   facts: readonly DatedFact[],
   now: number,
-): Answer {
-  const parts: Answer[] = [];
+): Acknowledged {
+  const parts: Acknowledged[] = [];
   // Lids out of the water matter more than low water.
   const uncovered = facts.some((fact) => fact.type === "cover");
   // That they have cooled goes without saying once their seals are checked.
@@ -234,7 +234,7 @@ export function acknowledgement(
  * Said of one with its name in front of everything; of several, with each name in front of its
  * part.
  */
-function inOne(parts: readonly Answer[]): Answer {
+function inOne(parts: readonly Acknowledged[]): Acknowledged {
   const names = new Set(parts.map(({ name }) => name));
   const one = names.size === 1;
   const texts = parts.map(({ name, text }) => (one || !name ? text : `${name}: ${text}`));
@@ -252,7 +252,7 @@ function isPlain(fact: DatedFact, text: string): boolean {
 }
 
 /** The answer to a person where the facts themselves have none. */
-export function noted(state: State, facts: readonly DatedFact[]): Answer {
+export function noted(state: State, facts: readonly DatedFact[]): Acknowledged {
   const names = new Set(facts.flatMap((fact) => whose({ state, before: state }, fact).name ?? []));
   const [name] = names;
   // A question of several had all their names.

@@ -8,7 +8,7 @@ import { type CommandResult, failed } from "../call/command-result.ts";
 import { type KitchenRead, type ReviewIo, withNotices } from "../record/review-io.ts";
 
 /** What was answered, and what the log was found to lack. */
-export type Recorded =
+type Recorded =
   | { ok: true; lines: string[]; found: KitchenRead }
   | { ok: false; result: CommandResult };
 

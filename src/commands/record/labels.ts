@@ -18,7 +18,7 @@ import { holdsRehearsalsAlone } from "../../review/shelf/pantry.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
-import { jarNamed, type NamedJar } from "./named-jar.ts";
+import { type JarFound, jarNamed } from "./named-jar.ts";
 import type { LabelRequest, LabelsIo } from "./print-labels.ts";
 import { batchNamed, kitchenFor, printed, printedJson, withNotices } from "./review-io.ts";
 
@@ -106,7 +106,7 @@ function labelsOfOne(state: State, said: string, now: number): Named {
   return refused(`${batch.id}: ${why}`);
 }
 
-function labelOfJar(state: State, named: NamedJar, now: number): Named {
+function labelOfJar(state: State, named: JarFound, now: number): Named {
   if (!named.ok) return { ok: false, code: 2, message: named.message };
   const { batch, lot, jar } = named.found;
   const labels = labelsOf(state, batch, now).filter((label) => {

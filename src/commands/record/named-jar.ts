@@ -11,10 +11,10 @@ import { thingsOf } from "../../session/context-of.ts";
 import type { ReadKitchen } from "../../session/reading/read-kitchen.ts";
 import { lotsNamed } from "./review-io.ts";
 
-export type JarOnRecord = LotOf & { jar: Jar };
+type JarOnRecord = LotOf & { jar: Jar };
 
 /** The one jar, or why it is not one; `undefined` where the words are of no jar. */
-export type NamedJar = { ok: true; found: JarOnRecord } | { ok: false; message: string };
+export type JarFound = { ok: true; found: JarOnRecord } | { ok: false; message: string };
 
 function contextIn({ state, nowMs }: Pick<ReadKitchen, "state" | "nowMs">): Context {
   return { ...thingsOf(state), recipes: [], nowMs: wallOf(state, nowMs), zone: state.zone };
@@ -26,7 +26,7 @@ const NUMBERED = /^(.+):([^:]*)$/;
 export function jarNamed(
   kitchen: Pick<ReadKitchen, "state" | "nowMs">,
   said: string,
-): NamedJar | undefined {
+): JarFound | undefined {
   const [, name, number] = NUMBERED.exec(said.trim()) ?? [];
   if (name !== undefined) {
     if (!/^0*[1-9]\d{0,2}$/.test(number ?? "")) {
@@ -54,7 +54,7 @@ export function jarNamed(
   return undefined;
 }
 
-function only(lots: readonly LotOf[], number: number, said: string): NamedJar {
+function only(lots: readonly LotOf[], number: number, said: string): JarFound {
   const found = lots.flatMap((one) => {
     return one.lot.jars.flatMap((jar) => (jar.number === number ? [{ ...one, jar }] : []));
   });

@@ -21,7 +21,7 @@ import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
 import { jarText } from "./jar-text.ts";
-import { jarNamed, type NamedJar } from "./named-jar.ts";
+import { type JarFound, jarNamed } from "./named-jar.ts";
 import {
   batchNamed,
   kitchenFor,
@@ -56,7 +56,7 @@ export async function pantryCommand(args: string[], io: ReviewIo): Promise<Comma
   return withNotices(result, "pantry", kitchen);
 }
 
-function oneJar(options: Options, { state, nowMs }: ReadKitchen, jar: NamedJar): CommandResult {
+function oneJar(options: Options, { state, nowMs }: ReadKitchen, jar: JarFound): CommandResult {
   if (!jar.ok) return failed(2, `pantry: ${jar.message}`);
   const report = jarReport(state, jar.found, nowMs);
   if (!report) return failed(1, "pantry: that jar was emptied, to be filled again");
@@ -186,7 +186,7 @@ async function open(
   return wrote(options, io, command, words, found);
 }
 
-type NamedOnShelf = Extract<NamedJar | ReturnType<typeof batchNamed>, { ok: true }>;
+type NamedOnShelf = Extract<JarFound | ReturnType<typeof batchNamed>, { ok: true }>;
 
 /** The batch and the jar of it that is meant, or any of its jars. */
 function meant(found: NamedOnShelf) {

@@ -23,7 +23,7 @@ import { type CommandResult, failed } from "../call/command-result.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
 import { comparisonText } from "./compare-text.ts";
 import { jarText } from "./jar-text.ts";
-import { jarNamed, type NamedJar } from "./named-jar.ts";
+import { type JarFound, jarNamed } from "./named-jar.ts";
 import {
   kitchenFor,
   lotsNamed,
@@ -118,7 +118,7 @@ function oneBatch(
   return printed(`${logs.map(batchText).join("\n")}\n${line}${lengths}`);
 }
 
-function oneJar(options: Options, { state, nowMs }: ReadKitchen, jar: NamedJar): CommandResult {
+function oneJar(options: Options, { state, nowMs }: ReadKitchen, jar: JarFound): CommandResult {
   if (!jar.ok) return failed(2, `review: ${jar.message}`);
   const other = FORMS.find((form) => form !== "json" && isOn(options, form));
   if (other) return failed(2, `review: --${other} is of a batch; name it without a jar`);

@@ -125,7 +125,7 @@ export function countTrouble(state: State, batch: Batch): string | undefined {
 }
 
 /** Jars to fill of one lot for the next load. */
-export type NextFill = { lot: BatchLot; count: number };
+type NextFill = { lot: BatchLot; count: number };
 
 /** What is still to be filled for the load a batch's jars stand for, lot after lot. */
 export function nextFills(state: State, batch: Batch): NextFill[] {

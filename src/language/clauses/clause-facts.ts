@@ -46,7 +46,7 @@ import { runTogether, wholeClauses } from "./whole-clauses.ts";
 export const MOST_CANDIDATES = 3;
 
 /** What a sentence says by its clauses, and those that were neither used nor idle talk. */
-export type ClausesRead = { facts: readonly ClauseFact[]; unused: readonly Utterance[] };
+type ClausesRead = { facts: readonly ClauseFact[]; unused: readonly Utterance[] };
 
 const NOTHING_TOLD: ClausesRead = { facts: [], unused: [] };
 

@@ -36,7 +36,7 @@ const FREE_MM = 1.5;
 /** How far a size that is asked for may be from that of a common sheet. */
 const ALIKE_MM = 0.3;
 
-export type SheetRequest = { sheet: string; paper?: string | undefined; grid?: string | undefined };
+type SheetRequest = { sheet: string; paper?: string | undefined; grid?: string | undefined };
 
 type Size = Pick<Grid, "widthMm" | "heightMm" | "round"> & { metric: boolean };
 
