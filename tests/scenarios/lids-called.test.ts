@@ -87,4 +87,34 @@ describe("lids called by their marks", () => {
       "Jar 4 is down as failed already.",
     );
   });
+
+  it.each([
+    ["all but one of the Provider sealed", ["5 sealed, failed: P6", "0 sealed, failed: none"]],
+    ["all sealed but one of the Provider", ["5 sealed, failed: P6", "4 sealed, failed: none"]],
+    ["all good except two, one P and one D", ["5 sealed, failed: P6", "3 sealed, failed: D4"]],
+    [
+      "six Provider and two Dragon Tongue sealed",
+      ["6 sealed, failed: none", "2 sealed, failed: none"],
+    ],
+    [
+      "two of the Provider and one Dragon Tongue didn't",
+      ["0 sealed, failed: P5 P6", "0 sealed, failed: D4"],
+    ],
+  ])("are counted by lots, and no lot that was not told of is sealed: %s", async (text, wanted) => {
+    expect(lids(await called(text))).toEqual(wanted);
+  });
+
+  it.each(["all good except three, one P and one D", "Provider six sealed, Dragon Tongue two"])(
+    "are not sealed by counts that do not add up or may be numbers: %s",
+    async (text) => {
+      const played = await called(text);
+      expect(played.journal.filter(({ type }) => type === "sealed")).toEqual([]);
+    },
+  );
+
+  it("of several lots are asked for where only how many failed is told", async () => {
+    const played = await called("all but three sealed");
+    expect(played.journal.filter(({ type }) => /^seal/.test(type))).toEqual([]);
+    expect(played.refused.at(-1)?.reason).toMatch(/^Which 3 did not seal\?/);
+  });
 });

@@ -180,7 +180,13 @@ export function decideSealFailed(deciding: Deciding<"seal-failed">): Decision {
   const holding = lotsAmong(open).length === 1 ? byPart(state, open, jars) : [];
   const [one] = holding.length > 0 ? holding.map(({ one: part }) => part) : open;
   if (!one) return refused("Those are all counted already.");
-  if (lotsAmong(open).length > 1) return askWhichLot(wish, "Which batch:", lotsAmong(open));
+  const lots = lotsAmong(open);
+  // Several jars may be of several lots: one name would be a guess.
+  if (lots.length > 1 && jars.length === 0 && (slots.count ?? 1) > 1) {
+    const few = lots.slice(0, 2).map(({ lot }) => `one ${lot.variety ?? lot.mark}`);
+    return refused(`Which ${slots.count} did not seal? Say the marks, or ${few.join(" and ")}.`);
+  }
+  if (lots.length > 1) return askWhichLot(wish, "Which batch:", lots);
   if (holding.length > 1) return failedInSeveral(deciding, holding);
   const { load, part, of } = one;
   const inside = jarsIn(state, load, part);

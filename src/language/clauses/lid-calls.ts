@@ -42,6 +42,7 @@ const UNCHECKED = new RegExp(
 );
 const OTHERS = /^(?:all )?(?:the )?(?:others?|rest|everything else)(?: ones)?(?= |$)/;
 const OF_THAT = /^(?:of|in) (?:that|the same) (?:one|lot)(?= |$)/;
+const OF_LOT = /^(of|the|my|our|them|those|these|jars?|lids?|pints?|quarts?)$/;
 const BUT = /^(?:but|except(?: for)?|save|bar|less)(?= |$)/;
 const ALL = /^(?:all(?: of (?:them|those))?|everything|every one|they|them all)(?= |$)/;
 /** What changes nothing about a call. */
@@ -51,13 +52,18 @@ const BESIDE = new RegExp(
     "again|already|there|then|sorry)(?= |$)",
 );
 
+/** Jars of a lot; how many was not said where the count is missing. */
+type Some = { lot: NamedBatch; count?: number };
+
 /** Who a call is about, and what it says; `but` are those it is not about. */
 type Call = {
   jars: number[];
   lots: NamedBatch[];
   all?: true;
   others?: true;
-  but?: { jars: number[]; lots: NamedBatch[]; count?: number };
+  /** How many of its only lot. */
+  count?: number;
+  but?: { jars: number[]; lots: Some[]; count?: number };
   said?: "held" | "failed" | "unchecked";
 };
 
@@ -91,7 +97,19 @@ class Calls {
       at = next;
     }
     this.close();
+    this.shareVerdicts();
     return this.calls.every(({ said, but }) => said !== undefined || but) ? this.calls : undefined;
+  }
+
+  /** "Four Provider sealed, two Dragon Tongue": of counts in a row, one verdict is said for all. */
+  private shareVerdicts(): void {
+    const counted = ({ count, said }: Call) => count !== undefined && said === undefined;
+    for (const [at, call] of this.calls.entries()) {
+      if (!counted(call)) continue;
+      const next = this.calls.slice(at).find((one) => !counted(one));
+      const said = [this.calls[at - 1], next].find((one) => one?.count !== undefined)?.said;
+      if (said) call.said = said;
+    }
   }
 
   private close(): void {
@@ -102,12 +120,19 @@ class Calls {
   /** Where a subject that begins here ends, once it is taken into the call. */
   private subject(at: number): number | undefined {
     const jar = this.jarAt(at);
+    const counted = jar || this.now.but ? undefined : this.countAt(at);
+    if (counted) {
+      if (this.now.said || isAbout(this.now)) this.close();
+      Object.assign(this.now, { lots: [counted.lot], count: counted.count });
+      return counted.next;
+    }
     const lot = jar ? undefined : this.lotAt(at);
     if (!jar && !lot) return undefined;
     if (this.now.said) this.close();
-    const into = this.now.but ?? this.now;
-    if (jar) into.jars.push(jar.value);
-    if (lot) into.lots.push(lot.value);
+    const { but } = this.now;
+    if (jar) (but ?? this.now).jars.push(jar.value);
+    if (lot && but) but.lots.push({ lot: lot.value });
+    else if (lot) this.now.lots.push(lot.value);
     return (jar ?? lot)?.next;
   }
 
@@ -117,6 +142,17 @@ class Calls {
     const from = /^(jars?|lids?|numbers?)$/.test(wordAt(words, at)) ? at + 1 : at;
     const number = smallWholeAt(words, from);
     return number && this.context.jarsSaid?.has(number.value) ? number : undefined;
+  }
+
+  /** "Four Provider", "two jars of the Dragon Tongue". */
+  private countAt(at: number) {
+    const { words } = this.said;
+    const number = smallWholeAt(words, at);
+    if (!number) return undefined;
+    let from = number.next;
+    while (OF_LOT.test(wordAt(words, from))) from += 1;
+    const lot = this.lotAt(from);
+    return lot && { count: number.value, lot: lot.value, next: lot.next };
   }
 
   private lotAt(at: number) {
@@ -141,16 +177,13 @@ class Calls {
       this.now.lots = this.lotsBefore();
       return same;
     }
-    const but = this.now.said ? undefined : take(BUT);
+    const but = this.now.said === undefined || this.now.said === "held" ? take(BUT) : undefined;
     if (but && isAbout(this.now)) {
       this.now.but = { jars: [], lots: [] };
       return but;
     }
-    const count = this.now.but ? smallWholeAt(words, at) : undefined;
-    if (count && this.now.but) {
-      this.now.but.count = count.value;
-      return count.next;
-    }
+    const counted = this.exceptAt(at);
+    if (counted) return counted;
     const failed = take(FAILED);
     if (failed) return this.says("failed", failed);
     const held = take(HELD);
@@ -162,6 +195,23 @@ class Calls {
       return all;
     }
     return take(BESIDE);
+  }
+
+  /** How many a call is not about: "all but one", "everything except two P and one B". */
+  private exceptAt(at: number): number | undefined {
+    const { now } = this;
+    const { words } = this.said;
+    const number = now.but && smallWholeAt(words, at);
+    if (!now.but || !number) return undefined;
+    const some = this.countAt(at);
+    const first = now.but.count === undefined && now.but.jars.length + now.but.lots.length === 0;
+    if (some && first && now.all && !now.said && wordAt(words, number.next) === "of") {
+      // "All but one of the Provider sealed": of the other lots nothing is said.
+      this.now = { jars: [], lots: [some.lot], but: { jars: [], lots: [], count: some.count } };
+    } else if (some) now.but.lots.push(some);
+    else if (first) now.but.count = number.value;
+    else return undefined;
+    return some?.next ?? number.next;
   }
 
   /** "They are hard" goes on about what was named before. */
@@ -198,6 +248,16 @@ function isOut({ loads = [], question }: Context): boolean {
   return question?.kind === "jars" || runs(loads, ({ ofCanner }) => ofCanner === "after");
 }
 
+/** The jars a call is not about, by their lots. */
+function exceptions({ but, lots: [only] }: Call): Some[] {
+  if (!but) return [];
+  const { lots, count } = but;
+  if (count === undefined) return lots;
+  const [one, another] = lots;
+  if (one && !another && one.count === undefined) return [{ lot: one.lot, count }];
+  return lots.length > 0 ? lots : only ? [{ lot: only, count }] : [];
+}
+
 /** The commands of calls: what failed comes first, so that what held is the rest. */
 function commandsOf(calls: readonly Call[], said: Utterance, context: Context) {
   const failed = calls.flatMap((one) => [
@@ -210,13 +270,18 @@ function commandsOf(calls: readonly Call[], said: Utterance, context: Context) {
     const target = lot.variety?.toLowerCase() ?? "";
     return { target, ref: refFor(target, "sealed", said, context) };
   };
-  const without = calls.flatMap(({ but }) =>
-    (but?.lots ?? []).map((lot) => {
-      const { target, ref } = named(lot);
-      return commandOf("seal-failed", { target, count: but?.count ?? 0 }, { ref });
-    }),
-  );
-  const whole = calls.filter((one) => one.but !== undefined || one.said === "held");
+  const counted = calls.flatMap(({ count, lots: [lot], said: says }) => {
+    if (count === undefined || !lot) return [];
+    const { target, ref } = named(lot);
+    return [commandOf(says === "held" ? "sealed" : "seal-failed", { target, count }, { ref })];
+  });
+  const without = calls.flatMap(exceptions).map(({ lot, count = 0 }) => {
+    const { target, ref } = named(lot);
+    return commandOf("seal-failed", { target, count }, { ref });
+  });
+  const whole = calls.filter((one) => {
+    return one.but !== undefined || (one.said === "held" && one.count === undefined);
+  });
   const lots = [...new Set(whole.flatMap((one) => one.lots))].map((lot) => {
     const { target, ref } = named(lot);
     return commandOf("sealed", { target, all: true as const }, { ref });
@@ -225,6 +290,7 @@ function commandsOf(calls: readonly Call[], said: Utterance, context: Context) {
   return [
     ...(failed.length > 0 ? [commandOf("seal-failed", { jars: failed })] : []),
     ...without,
+    ...counted.toSorted((one, other) => one.intent.localeCompare(other.intent)),
     ...(held.length > 0 ? [commandOf("sealed", { jars: held })] : []),
     ...(everything ? [commandOf("sealed", { all: true as const })] : lots),
   ];
@@ -233,13 +299,18 @@ function commandsOf(calls: readonly Call[], said: Utterance, context: Context) {
 /** Calls that leave open who is meant, or how many. */
 function isOpen(calls: readonly Call[]): boolean {
   const unchecked = calls.some(({ said }) => said === "unchecked");
-  return calls.some(({ lots, jars, all, others, but, said }) => {
+  return calls.some((call) => {
+    const { lots, jars, all, others, but, said, count } = call;
     const rest = (all || others) && lots.length === 0;
-    const uncounted = (but?.lots.length ?? 0) > 0 && (but?.count ?? 0) < 1;
-    const empty = but && but.jars.length + but.lots.length === 0;
-    const whole = said === "failed" && !but && jars.length === 0;
+    const except = call.but ? exceptions(call) : [];
+    const uncounted = except.some((one) => (one.count ?? 0) < 1);
+    const total = except.reduce((sum, one) => sum + (one.count ?? 0), 0);
+    const odd = but?.count !== undefined && but.count !== total;
+    const empty = but && but.jars.length + except.length === 0;
+    const whole = said === "failed" && !but && jars.length === 0 && count === undefined;
     const stray = others && rest && calls.length === 1;
-    return (rest && unchecked) || uncounted || empty || whole || stray;
+    const none = count !== undefined && (count < 1 || said === "unchecked" || but !== undefined);
+    return none || odd || (rest && unchecked) || uncounted || empty || whole || stray;
   });
 }
 
