@@ -235,8 +235,9 @@ export type SlotsOf = {
   "pressure-lost": Targeted & Timed;
   "weight-rocking": Targeted & Timed;
   venting: Targeted & Timed;
-  /** `together` where all that stood filled went in, of whatever batch. */
-  loaded: Targeted & Timed & { count?: number; size?: SpokenJarSize; together?: true };
+  /** `together`: all that stood filled; `counts`: of each lot named, in order, 0 for all of it. */
+  loaded: Targeted &
+    Timed & { count?: number; size?: SpokenJarSize; together?: true; counts?: number[] };
   "water-low": Targeted & Timed & Uncovered;
   /** Nobody watched for so long, or since anything was last said. */
   "was-away": { minutes?: number };
@@ -248,6 +249,13 @@ export type SlotsOf = {
   "brew-made": Targeted & { count?: number };
   /** `boiling` where it was read at a full boil. */
   temperature: Targeted & Timed & { value: number; unit: "F" | "C"; boiling?: true };
+  /** Which brew jars hold: of this number, or the only weak or sound one. */
+  "brew-of": Targeted & {
+    jars?: number[];
+    count?: number;
+    which?: "first" | "last" | "all" | "others" | "those";
+    brew: "first" | "second" | "third" | "new" | "old" | "weak" | "sound";
+  };
   /**
    * `brew` where it was asked how many hold one that ran out; `not` is a count that was wrong,
    * `corrected` where it was not said which; `more` where the count comes on top of what stands.
@@ -276,6 +284,8 @@ export type SlotsOf = {
   opened: Targeted & { count?: number; size?: SpokenJarSize; jars?: number[] };
   /** Given away; `to` is whom it went to. */
   given: Targeted & { count?: number; size?: SpokenJarSize; jars?: number[]; to?: string };
+  /** Given away before, and brought back unopened. */
+  returned: Targeted & { count?: number; jars?: number[] };
   /** Jars that bulged, leaked, spurted, went moldy or off, or came open on the shelf. */
   spoiled: Targeted & { count?: number; size?: SpokenJarSize; jars?: number[]; sign: SpoilSign };
   /** Liked better than `over`, where that was said; `taster` is who said so. */
@@ -283,6 +293,8 @@ export type SlotsOf = {
   /** Where the jars of a batch now stand, or some of them. */
   place: Targeted & { place: string; jars?: number[] };
   labeled: Targeted;
+  /** What is written on a lot's lids, before each jar's number. */
+  "lids-marked": Targeted & { mark: string };
   /** Seed put away; everything but the crop may be unknown. Weight in grams. */
   "seed-saved": {
     crop: string;

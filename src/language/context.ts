@@ -36,6 +36,8 @@ export type NamedBatch = {
   /** When it was begun, epoch ms. */
   begunMs?: number;
   stages?: readonly NamedStage[];
+  /** The batch goes on without it. */
+  givenUp?: true;
 };
 
 /** A load, with the names it goes by. */

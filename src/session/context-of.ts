@@ -75,12 +75,13 @@ function namedStage({ id, spec, state }: StageRun): NamedStage {
 
 function namedLots(state: State, { id, recipe, lots, stages }: Batch): NamedBatch[] {
   const { id: of, title, names } = recipe;
-  return lots.map(({ id: lot, variety, mark, jars, addedAt }) => ({
+  return lots.map(({ id: lot, variety, mark, jars, addedAt, abandonedAt }) => ({
     ...{ id, recipe: of, title, names: [...names, recipe.yield.produce], mark },
     jars: jars.map(({ number, id }) => ({ number, id })),
     begunMs: wallOf(state, addedAt),
     ...(variety ? { variety } : {}),
     ...(lots.length > 1 ? { lot } : {}),
+    ...(abandonedAt === undefined ? {} : { givenUp: true as const }),
     stages: stages.map(namedStage),
   }));
 }

@@ -2,7 +2,7 @@
 
 import type { GuideAnswer } from "../kitchen/events.ts";
 import { brewStages } from "../kitchen/jars/brews.ts";
-import { batchOfLot, findLot, jarsExpected, weightLb } from "../kitchen/jars/lots.ts";
+import { batchOfLot, findLot, jarsExpected, readyOf, weightLb } from "../kitchen/jars/lots.ts";
 import { isUncompared } from "../kitchen/questions/guide.ts";
 import { batchName, calledLot, lotName, potOf, upper } from "../kitchen/spoken-names.ts";
 import { memoryNote } from "../recipe/process-table.ts";
@@ -40,6 +40,15 @@ export function newBrewSentence({ state }: Told, id: string): string {
 export function givenUpSentence({ before }: Told, id: string): string {
   const found = findLot(before, id);
   return found ? `${upper(lotName(found))} is given up. The rest goes on.` : "";
+}
+
+/** Says which lot is taken up again, and the jars it has. */
+export function takenUpSentence({ state }: Told, id: string): string {
+  const found = findLot(state, id);
+  if (!found) return "";
+  const jars = readyOf(found.lot).length;
+  const filled = jars > 0 ? ` ${upper(countWords(jars, "jar"))} of it filled.` : "";
+  return `${upper(lotName(found))} goes on.${filled}`;
 }
 
 /** Describes a batch after something about it was changed. */

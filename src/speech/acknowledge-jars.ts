@@ -1,6 +1,7 @@
 /** Answers to reports about jars: filled, loaded, sealed, and what becomes of them. */
 
 import type { Disposition, FactOf } from "../kitchen/events.ts";
+import { brewStages } from "../kitchen/jars/brews.ts";
 import { jarCounts } from "../kitchen/jars/canner-room.ts";
 import {
   allFilled,
@@ -13,7 +14,7 @@ import {
   sum,
 } from "../kitchen/jars/lots.ts";
 import { runOfRole } from "../kitchen/owners.ts";
-import { batchName, calledLot } from "../kitchen/spoken-names.ts";
+import { batchName, calledLot, listed, potOf } from "../kitchen/spoken-names.ts";
 import { countWords } from "../reckon/number-words.ts";
 import {
   DISCARD_BOIL_MINUTES,
@@ -45,6 +46,18 @@ export function filledSentence(told: Told, lotId: string, count: number): string
   const next = isShared(batch) ? fillByLots(told.state, batch) : "";
   const rest = batch.option && !allFilled(batch) ? full : "";
   return `${count}${size}.${next || rest}`;
+}
+
+/** "P 1 and P 2: the second brine." */
+export function brewToldSentence({ state }: Told, fact: FactOf<"brew-told">): string {
+  const found = findLot(state, fact.batch);
+  const [pot] = found ? brewStages(found.batch) : [];
+  if (!found || !pot) return "";
+  const marks = listed(fact.jars.map((number) => `${found.lot.mark} ${number}`));
+  const held = found.lot.jars.filter(({ number }) => fact.jars.includes(number));
+  const open = held.some(({ brewFrom }) => brewFrom !== undefined);
+  const either = open ? " I had another for some, so those stay in doubt of both." : "";
+  return `${marks}: ${potOf(pot)} number ${fact.brew + 1}.${either}`;
 }
 
 const FULL_LOAD = " That is a full load; the rest waits for the next one.";

@@ -1,13 +1,14 @@
 import type { LinePart, Want } from "../desk/want.ts";
 import type { DatedFact, EventType, FactOf, GaugeRecord, PlannedItem } from "../kitchen/events.ts";
 import { loadsOf } from "../kitchen/jars/canner-room.ts";
-import { batchOfLot, ready } from "../kitchen/jars/lots.ts";
+import { batchOfLot, findLot, ready } from "../kitchen/jars/lots.ts";
 import { isLoad, ownerOf, runOf } from "../kitchen/owners.ts";
 import { factorOf } from "../kitchen/questions/factor-questions.ts";
 import {
   batchName,
   hasTwin,
   leadName,
+  lotName,
   severalRun,
   timerName,
   upper,
@@ -25,9 +26,11 @@ import {
   guideSentence,
   newBrewSentence,
   openingSentence,
+  takenUpSentence,
 } from "./acknowledge-begin.ts";
 import { warningSentence, withdrawnSentence } from "./acknowledge-corrections.ts";
 import {
+  brewToldSentence,
   DISPOSED,
   filledSentence,
   loadedSentence,
@@ -66,6 +69,11 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   "lot-added": (told, { id }) => addedSentence(told, id),
   "brew-made": (told, { batch }) => newBrewSentence(told, batch),
   "lot-abandoned": (told, { batch }) => givenUpSentence(told, batch),
+  "lot-restored": (told, { batch }) => takenUpSentence(told, batch),
+  "lids-marked": ({ state }, { batch, mark }) => {
+    const found = findLot(state, batch);
+    return found ? `${mark} on the lids of ${lotName(found)}.` : "";
+  },
   "stage-begun": null,
   "stage-done": (told, { owner, stage }) => stageDone(told, owner, stage),
   "stage-skipped": () => "Left out. The log says so.",
@@ -162,6 +170,8 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   preferred: () => "Tasting noted.",
   "jar-opened": () => "Taken off the shelf. Enjoy it.",
   "jars-given": () => "Noted: given away.",
+  "jars-returned": () => "Back in store. Press its lid first: one that gives is not for eating.",
+  "brew-told": (told, fact) => brewToldSentence(told, fact),
   "jars-discarded": () => "Noted: thrown out.",
   labeled: () => "Noted: labeled.",
   "jars-moved": (_, { place }) => `Noted: in the ${place}.`,

@@ -156,6 +156,7 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
     askBack: "Are you making another pot of it?",
     answer: () => withSource(SHORTAGES.brine),
   },
+  "brew-of": { askBack: "Is that which pot they were filled from?", answer: null },
   "was-away": {
     askBack: "Was nobody in the kitchen?",
     answer: () => "Nothing had to be watched just then.",
@@ -207,6 +208,11 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   opened: { askBack: "Was a jar opened?", answer: null },
   given: { askBack: (slots) => `Was ${jarsOf(slots)} given away?`, answer: null },
   spoiled: { askBack: "Was a jar spoiled?", answer: null },
+  returned: { askBack: "Did a jar that was given away come back?", answer: null },
+  "lids-marked": {
+    askBack: ({ target, mark }) => `${mark.toUpperCase()} on the lids of ${named(target)}?`,
+    answer: null,
+  },
   labeled: { askBack: ({ target }) => `Are ${named(target)} labeled?`, answer: null },
   place: { askBack: ({ target, place }) => `Is ${named(target)} in the ${place}?`, answer: null },
   prefer: { askBack: ({ target }) => `Was ${named(target)} better?`, answer: null },

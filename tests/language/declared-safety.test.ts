@@ -16,6 +16,7 @@ const REPORTS = [
     "boil-lost",
     "boiling",
     "brew-made",
+    "brew-of",
     "done",
     "gauge",
     "given",
@@ -25,14 +26,33 @@ const REPORTS = [
     "loaded",
     "opened",
   ],
-  ...["pressure", "pressure-lost", "seal-failed", "sealed", "set-aside", "spoiled", "temperature"],
+  ...[
+    "pressure",
+    "pressure-lost",
+    "returned",
+    "seal-failed",
+    "sealed",
+    "set-aside",
+    "spoiled",
+    "temperature",
+  ],
   ...["topped-up", "venting", "was-away", "water-low", "weight-rocking"],
 ];
 
 describe("the declarations of meanings", () => {
   it("say which clear a doubt if misunderstood", () => {
     expect(having(({ cost }) => cost === "clearing")).toEqual([
-      ...["answer", "boiling", "done", "factor", "pressure", "sealed", "temperature", "venting"],
+      ...[
+        "answer",
+        "boiling",
+        "brew-of",
+        "done",
+        "factor",
+        "pressure",
+        "sealed",
+        "temperature",
+        "venting",
+      ],
       ...["weight-rocking", "yes"],
     ]);
   });
@@ -78,8 +98,10 @@ describe("the declarations of meanings", () => {
         "altitude",
         "boiling",
         "brew-made",
+        "brew-of",
         "gauge",
         "jars-filled",
+        "lids-marked",
         "loaded",
         "pressure",
         "sealed",

@@ -84,6 +84,7 @@ describe("a yes to a reading", () => {
         "redo",
         "remind",
         "resume",
+        "returned",
       ],
       ...[
         "seed-saved",
@@ -120,7 +121,15 @@ describe("a yes to a reading", () => {
       ...["begin atPsi", "begin jar", "change-batch jar", "disposition count", "disposition jars"],
       ...["germination of", "germination sprouted", "given count", "given jars", "given size"],
       ...["how-much size", "instead jars", "opened count", "opened jars"],
-      ...["opened size", "place jars", "set-aside count", "set-aside jars", "which-jar jars"],
+      ...[
+        "opened size",
+        "place jars",
+        "returned count",
+        "returned jars",
+        "set-aside count",
+        "set-aside jars",
+        "which-jar jars",
+      ],
     ]);
   });
 

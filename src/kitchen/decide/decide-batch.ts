@@ -16,6 +16,7 @@ import type { BatchOption, DatedFact, Lot } from "../events.ts";
 import { historyOf } from "../events.ts";
 import type { RefKind } from "../facts/fields.ts";
 import { namesIn } from "../facts/references.ts";
+import { loadsWith } from "../jars/canner-room.ts";
 import { type LotOf, liveLots, lotsIn } from "../jars/lots.ts";
 import { lotsOf, namesOnlySort, namesSort, ownerIds, standsFor } from "../meant.ts";
 import { activeOwners, isLoad } from "../owners.ts";
@@ -31,7 +32,7 @@ import {
   potOf,
   upper,
 } from "../spoken-names.ts";
-import { hasRole, KINDS } from "../stages/kinds.ts";
+import { hasRole, isOfCanner, KINDS, rulesOf } from "../stages/kinds.ts";
 import type { Batch, StageRun, State } from "../state.ts";
 import { wallOf } from "../state.ts";
 import { localFields } from "../time.ts";
@@ -321,9 +322,29 @@ export function decideHold(deciding: Deciding<"hold">): Decision {
 }
 
 export function decideResume(deciding: Deciding<"resume">): Decision {
+  const { state, wish, now: t } = deciding;
+  const named = lotsOf(state, wish.chosen ?? wish.command.ref?.running ?? []);
+  const [givenUp] = named.filter(({ lot }) => lot.abandonedAt !== undefined);
+  if (givenUp && named.length === 1) {
+    const why = whyNotAgain(state, givenUp);
+    return why ? refused(why) : done({ type: "lot-restored", batch: givenUp.lot.id, t });
+  }
   const found = batchFor(deciding, (batch) => batch.state === "held", "Nothing is held");
   if ("outcome" in found) return found.outcome;
   return done({ type: "resumed", batch: found.batch.id, t: deciding.now });
+}
+
+/** Why a lot that was given up cannot be taken up again; undefined where it can. */
+function whyNotAgain(state: State, { batch, lot }: LotOf): string | undefined {
+  const since = lot.abandonedAt ?? 0;
+  const over = loadsWith(state, batch, [lot]).some((load) => load.state !== "running");
+  if (over) return "The load its jars were in is over, and nobody checked their lids.";
+  const missed = batch.stages.find(({ spec, startedAt }) => {
+    return !isOfCanner(spec) && rulesOf(spec).window && (startedAt ?? 0) > since;
+  });
+  return (
+    missed && `It was given up before ${missed.spec.title} began. Begin it as a lot of its own.`
+  );
 }
 
 export function decideAbandon(deciding: Deciding<"abandon">): Decision {

@@ -1,16 +1,17 @@
 /** Deciding on reported departures from the recipe: things added, and time away. */
 
 import { gateAddition } from "../../recipe/foods/addition-gate.ts";
-import { commandOf } from "../command.ts";
+import { commandOf, type SlotsOf } from "../command.ts";
 import type { DatedFact, KitchenEvent } from "../events.ts";
 import { historyOf } from "../events.ts";
-import { brewNow, brewStages, mayBrew } from "../jars/brews.ts";
-import { filledOf, fillingLot, liveLots, ready } from "../jars/lots.ts";
+import { brewNow, brewStages, isWeak, mayBrew } from "../jars/brews.ts";
+import { filledOf, fillingLot, type LotOf, liveLots, lotsIn, ready } from "../jars/lots.ts";
+import { lotsOf } from "../meant.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { batchName, lotName, potOf } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { rulesOf } from "../stages/kinds.ts";
-import type { Batch, Load, State } from "../state.ts";
+import type { Batch, Load, StageRun, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 import { current } from "../unbroken-time.ts";
 import { batchFor } from "./decide-batch.ts";
@@ -110,6 +111,73 @@ export function decideBrewMade(deciding: Deciding<"brew-made">): Decision {
   if (counted || unpoured) return done({ ...made, counted: true });
   const text = `How many jars of ${lotName({ batch, lot })} are filled so far?`;
   return { kind: "ask", facts: [made], text, wish: counting, expects: "number", choices: [] };
+}
+
+const ORDINALS: readonly string[] = ["first", "second", "third"];
+
+/** Which brew of a batch is meant, or why that is not plain. */
+function brewMeant(batch: Batch, brew: SlotsOf["brew-of"]["brew"]): number | string {
+  const last = brewNow(batch);
+  const pot = potOf(brewStages(batch)[0] as StageRun);
+  if (brew === "new" || brew === "old") return brew === "new" ? last : last - 1;
+  if (brew === "weak" || brew === "sound") {
+    const all = Array.from({ length: last + 1 }, (_, at) => at);
+    const weak = all.filter((at) => isWeak(batch, at));
+    const meant = brew === "weak" ? weak : all.filter((at) => !weak.includes(at));
+    const [one, another] = meant;
+    if (one !== undefined && another === undefined && weak.length > 0) return one;
+    return `Which ${pot} do you mean: the first or the second?`;
+  }
+  const number = ORDINALS.indexOf(brew);
+  return number <= last ? number : `There was no ${brew} ${pot}.`;
+}
+
+/** Jars by which of them are meant, of these lots, in the order in which they were filled. */
+function jarsMeant(lots: readonly LotOf[], slots: SlotsOf["brew-of"]) {
+  const all = lots.flatMap(({ lot }) => {
+    return lot.jars.filter(({ number, gone }) => number > 0 && !gone).map((jar) => ({ lot, jar }));
+  });
+  const { jars, which, count } = slots;
+  if (jars) return all.filter(({ jar }) => jars.includes(jar.number));
+  const ordered = all.toSorted((one, other) => one.jar.filledAt - other.jar.filledAt);
+  if (which === "those") {
+    const last = ordered.at(-1)?.jar.filledAt;
+    const told = ordered.filter(({ jar }) => jar.filledAt === last);
+    return count === undefined ? told : told.slice(-count);
+  }
+  if (which === "others") return ordered.filter(({ jar }) => jar.brewFrom !== undefined);
+  if (which === "all" || count === undefined) return ordered;
+  return which === "last" ? ordered.slice(-count) : ordered.slice(0, count);
+}
+
+/** Which brew jars were filled from, where a batch has had several. */
+export function decideBrewOf(deciding: Deciding<"brew-of">): Decision {
+  const { state, wish, now: t } = deciding;
+  const { slots, ref } = wish.command;
+  const named = lotsOf(state, wish.chosen ?? ref?.running ?? []);
+  const several = (batch: Batch) => brewNow(batch) > 0;
+  if (!activeOwners(state).some((one) => !isLoad(one) && several(one))) {
+    return refused("I know of one pot only. Tell me first that another was made.");
+  }
+  const found = batchFor(deciding, several, "Two pots");
+  if ("outcome" in found) return found.outcome;
+  const { batch } = found;
+  const lots = named.filter((one) => one.batch === batch);
+  const of = lots.length > 0 ? lots : lotsIn(batch);
+  const brew = brewMeant(batch, slots.brew);
+  if (typeof brew === "string") return refused(brew);
+  const meant = jarsMeant(of, slots);
+  const wanted = slots.jars?.length ?? slots.count ?? 1;
+  if (meant.length < wanted) return refused(`I have only ${meant.length} of those jars filled.`);
+  const ofLots = of.map(({ lot }) => ({
+    lot,
+    jars: meant.filter((one) => one.lot === lot).map(({ jar }) => jar.number),
+  }));
+  return done(
+    ...ofLots.flatMap(({ lot, jars }): DatedFact[] => {
+      return jars.length > 0 ? [{ type: "brew-told", batch: lot.id, jars, brew, t }] : [];
+    }),
+  );
 }
 
 /** Whether every lot has as many jars as were expected. */

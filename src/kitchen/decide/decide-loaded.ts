@@ -35,7 +35,10 @@ export function decideLoaded(deciding: Deciding<"loaded">): Decision {
     .filter((batch) => batch.option)
     .flatMap(lotsIn)
     .filter(({ lot }) => readyOf(lot).length > 0);
-  const chosen = chosenLots(deciding, waiting);
+  const counts = countsOf(deciding);
+  const chosen = counts ? [...counts.keys()] : chosenLots(deciding, waiting);
+  const empty = chosen.find((one) => readyOf(one.lot).length === 0 && !mayGoIn(state, now, one));
+  if (counts && empty) return refused(`No jars of ${lotName(empty)} are filled.`);
   if (chosen.length === 0) {
     const batch = state.batches[load.batch];
     const [other] = lotsOf(state, ref?.running ?? []);
@@ -64,7 +67,29 @@ export function decideLoaded(deciding: Deciding<"loaded">): Decision {
       return askWhichBatch(wish, lead, able, (one) => `${batchName(one)}, ${ready(one)}`);
     }
   }
-  return loadThese(deciding, load, chosen, slots.count, when.t);
+  return loadThese(deciding, load, counts ?? uncounted(chosen, slots.count), when.t);
+}
+
+/** How many went in of each lot; undefined where that is all that stands of it. */
+type Counts = ReadonlyMap<LotOf, number | undefined>;
+
+/** A single lot takes the number that was told; of several, it has to be all. */
+function uncounted(lots: readonly LotOf[], count: number | undefined): Counts {
+  return new Map(lots.map((one) => [one, lots.length === 1 ? count : undefined]));
+}
+
+/** "Five Provider and all the Dragon Tongue are in"; undefined where lots were not counted so. */
+function countsOf({ state, wish }: Deciding<"loaded">): Counts | undefined {
+  const { ref, slots } = wish.command;
+  const { counts } = slots;
+  if (!counts) return undefined;
+  const lots = lotsOf(state, ref?.running ?? []);
+  return new Map(lots.map((one, at) => [one, counts[at] || undefined]));
+}
+
+/** Whether jars of a lot that nobody counted before may have been filled by now. */
+function mayGoIn(state: State, now: number, { batch, lot }: LotOf): boolean {
+  return lot.abandonedAt === undefined && mayFill(state, now)(batch);
 }
 
 function noCanner(state: State): string {
@@ -127,14 +152,10 @@ function otherCount(
   return refused(`I have ${listed(each)} filled. Say which lot went in, and how many of it.`);
 }
 
-function loadThese(
-  deciding: Deciding<"loaded">,
-  load: Load,
-  lots: LotOf[],
-  count: number | undefined,
-  t: number,
-): Decision {
+function loadThese(deciding: Deciding<"loaded">, load: Load, counts: Counts, t: number): Decision {
   const { state, wish } = deciding;
+  const { count } = wish.command.slots;
+  const lots = [...counts.keys()];
   const own = lots.filter(({ batch }) => batch.id === load.batch);
   const ordered = [...own, ...lots.filter((one) => !own.includes(one))];
   const named = deciding.wish.chosen !== undefined || ordered.length === 1;
@@ -155,9 +176,13 @@ function loadThese(
         return askYes(wish, `${cannot} Are they in together all the same? Say yes or no.`);
       }
     }
-    const wanted = count !== undefined && ordered.length === 1 ? count : readyOf(lot).length;
-    const over = count !== undefined && wanted > holds;
-    if (over) return fits(state, load, [{ batch, jars: wanted }]) ?? refused("Too many jars.");
+    const told = counts.get(one);
+    const wanted = told ?? readyOf(lot).length;
+    if (told !== undefined && told > room) {
+      const before = parts.map(({ one: { batch: of }, jars }) => ({ batch: of, jars }));
+      const all = [...before, { batch, jars: told }];
+      return fits(state, load, all) ?? refused("Too many jars.");
+    }
     const jars = Math.min(wanted, room);
     const its = choice?.reason !== undefined && choice.terms ? { terms: choice.terms } : {};
     if (jars > 0) parts.push({ one, jars, its });

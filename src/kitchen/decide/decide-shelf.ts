@@ -1,7 +1,9 @@
 /** Deciding on what comes after the canner: which was liked better, where jars stand, seed lots. */
 
-import { liveLots } from "../jars/lots.ts";
+import { liveLots, lotsIn } from "../jars/lots.ts";
 import { lotsOf } from "../meant.ts";
+import { activeOwners, isLoad } from "../owners.ts";
+import { lotName } from "../spoken-names.ts";
 import { nextId } from "./decide-batch.ts";
 import { shelved } from "./decide-kitchen.ts";
 import { type Deciding, type Decision, done, refused } from "./decision.ts";
@@ -38,6 +40,21 @@ export function decideLabeled(deciding: Deciding<"labeled">): Decision {
     .flatMap((batch) => liveLots(batch).filter(({ labeledAt }) => labeledAt === undefined));
   if (waiting.length === 0) return refused("No jars are waiting for their labels.");
   return done(...waiting.map(({ id }) => ({ type: "labeled", batch: id, t }) as const));
+}
+
+const LONGEST_MARK = 4;
+
+/** What is written on a lot's lids; no other lot that is being put up may have the same mark. */
+export function decideLidsMarked({ state, wish, now: t }: Deciding<"lids-marked">): Decision {
+  const mark = wish.command.slots.mark.toUpperCase();
+  const [one, another] = lotsOf(state, wish.chosen ?? wish.command.ref?.running ?? []);
+  if (!one || another) return refused("Which lot's lids? Say so with its name.");
+  if (mark.length > LONGEST_MARK)
+    return refused(`A mark is one to ${LONGEST_MARK} letters, like P or DT.`);
+  const others = activeOwners(state).flatMap((owner) => (isLoad(owner) ? [] : lotsIn(owner)));
+  const owner = others.find(({ lot }) => lot !== one.lot && lot.mark === mark);
+  if (owner) return refused(`${mark} is on the lids of ${lotName(owner)}. Take another mark.`);
+  return done({ type: "lids-marked", batch: one.lot.id, mark, t });
 }
 
 export function decideSeedSaved(deciding: Deciding<"seed-saved">): Decision {

@@ -4,7 +4,7 @@
  */
 import type { JarSize } from "../../recipe/recipe.ts";
 import type { SpokenJarSize } from "../command.ts";
-import { inStore } from "../jars/change-jars.ts";
+import { givenAway, inStore } from "../jars/change-jars.ts";
 import type { Jar } from "../jars/jar.ts";
 import { type LotOf, lotsIn } from "../jars/lots.ts";
 import { lotsOf } from "../meant.ts";
@@ -14,7 +14,7 @@ import { onShelf, shelved } from "./decide-kitchen.ts";
 import { askWhichLot, type Deciding, type Decision, done, refused } from "./decision.ts";
 
 /** What can be said about jars in store. */
-type OfStore = "opened" | "given" | "place" | "disposition" | "jar-broken";
+type OfStore = "opened" | "given" | "returned" | "place" | "disposition" | "jar-broken";
 
 /** The lots named, or of jars named by nothing but a number, all; undefined where nothing is. */
 function namedLots({ state, wish }: Deciding<OfStore>): LotOf[] | undefined {
@@ -111,6 +111,20 @@ export function decideGiven(deciding: Deciding<"given">): Decision {
   const { one, count, jars } = found;
   const to = slots.to ?? null;
   return done({ type: "jars-given", batch: one.lot.id, count, jars, to, t: deciding.now });
+}
+
+/** A jar that was given away is brought back: those named, else the last that was given. */
+export function decideReturned(deciding: Deciding<"returned">): Decision {
+  const { state, wish, now: t } = deciding;
+  const { slots, ref } = wish.command;
+  const { jars = [], count = Math.max(1, jars.length) } = slots;
+  const named = ref && !ref.sortAlone ? namedLots(deciding) : undefined;
+  const lots = named ?? Object.values(state.batches).flatMap(lotsIn);
+  const given = lots.filter(({ lot }) => givenAway(lot, jars).length >= count);
+  const lastAt = ({ lot }: LotOf) => givenAway(lot, jars)[0]?.left?.at ?? 0;
+  const [one] = given.toSorted((first, other) => lastAt(other) - lastAt(first));
+  if (!one) return refused("I have no such jar down as given away.");
+  return done({ type: "jars-returned", batch: one.lot.id, count, jars, t });
 }
 
 export function decidePlace(deciding: Deciding<"place">): Decision {

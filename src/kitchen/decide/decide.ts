@@ -28,7 +28,13 @@ import {
   decideVenting,
   decideWaterLow,
 } from "./decide-canner.ts";
-import { decideAdded, decideBrewMade, decideToppedUp, decideWasAway } from "./decide-changes.ts";
+import {
+  decideAdded,
+  decideBrewMade,
+  decideBrewOf,
+  decideToppedUp,
+  decideWasAway,
+} from "./decide-changes.ts";
 import { decideCorrectTime, decideForget, decideRedo, decideUndo } from "./decide-corrections.ts";
 import { confirmedBeside, decideFactor } from "./decide-factor.ts";
 import { decideUnknown, stoppedBefore, withLoss } from "./decide-heard.ts";
@@ -48,10 +54,16 @@ import {
 import { decideBack, decideQuit, decideWarnAhead } from "./decide-leaving.ts";
 import { decideLoaded } from "./decide-loaded.ts";
 import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
-import { decideGermination, decideLabeled, decidePrefer, decideSeedSaved } from "./decide-shelf.ts";
+import {
+  decideGermination,
+  decideLabeled,
+  decideLidsMarked,
+  decidePrefer,
+  decideSeedSaved,
+} from "./decide-shelf.ts";
 import { decideSpoiled } from "./decide-spoiled.ts";
 import { decideDone, decideKey } from "./decide-stages.ts";
-import { decideGiven, decideOpened, decidePlace } from "./decide-store.ts";
+import { decideGiven, decideOpened, decidePlace, decideReturned } from "./decide-store.ts";
 import { decideForgetWords } from "./decide-words.ts";
 import {
   type Deciding,
@@ -105,6 +117,9 @@ const DECIDERS: { [I in Intent]: Decider<I> } = {
   added: decideAdded,
   "topped-up": decideToppedUp,
   "brew-made": decideBrewMade,
+  "brew-of": decideBrewOf,
+  "lids-marked": decideLidsMarked,
+  returned: decideReturned,
   "was-away": decideWasAway,
   undo: decideUndo,
   redo: decideRedo,

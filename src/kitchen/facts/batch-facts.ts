@@ -75,9 +75,7 @@ export const BATCH_FACTS = {
       const batch = state.batches[event.batch];
       if (!batch || batch.state === "abandoned" || batch.state === "complete") return false;
       if (batch.lots.some((one) => one.id === id)) return false;
-      // Answers for jars and lids were given for those that are filled.
-      const rounds = Math.max(0, ...batch.lots.map((one) => one.round));
-      const round = rounds + (filled(batch) > 0 ? 1 : 0);
+      const round = nextRound(batch, batch.lots);
       batch.lots.push(newLot(id, { lot, mark, expectedJars, round }, event.t));
       state.lotsOf[id] = batch.id;
       for (const run of batch.stages) takeIn(run, event.t);
@@ -102,6 +100,38 @@ export const BATCH_FACTS = {
         const load = state.loads[id];
         if (load) checkDone(state, load, event.t);
       }
+      return true;
+    },
+  }),
+  /** A lot that was given up is taken up again, with the jars it has. */
+  "lot-restored": fact({
+    fields: { batch: batchId },
+    follows: "stages",
+    undone: ({ of }) => `taking up a lot again${of}`,
+    evolve(state, event): boolean {
+      const found = findLot(state, event.batch);
+      const givenUpAt = found?.lot.abandonedAt;
+      if (!found || givenUpAt === undefined) return false;
+      const { batch, lot } = found;
+      if (batch.state === "abandoned" || batch.state === "complete") return false;
+      delete lot.abandonedAt;
+      const others = batch.lots.filter((one) => one !== lot);
+      if (lot.jars.length === 0) lot.round = nextRound(batch, others);
+      for (const run of batch.stages) if ((run.endedAt ?? 0) > givenUpAt) takeIn(run, event.t);
+      const fill = runOfRole(batch, "filling");
+      if (fill?.state === "complete" && !lot.allFilled) reopen(fill, "running");
+      return true;
+    },
+  }),
+  /** What is written on a lot's lids, before each jar's number. */
+  "lids-marked": fact({
+    fields: { batch: batchId, mark: text },
+    follows: "nothing",
+    undone: ({ of }) => `the mark on the lids${of}`,
+    evolve(state, event): boolean {
+      const found = findLot(state, event.batch);
+      if (!found) return false;
+      found.lot.mark = event.mark;
       return true;
     },
   }),
@@ -239,6 +269,12 @@ export const BATCH_FACTS = {
     },
   }),
 };
+
+/** Answers for jars and lids were given for those that are filled: a lot after them has its own. */
+function nextRound(batch: Batch, others: readonly BatchLot[]): number {
+  const rounds = Math.max(0, ...others.map((one) => one.round));
+  return rounds + (filled(batch) > 0 ? 1 : 0);
+}
 
 /** What is done to the produce has to be done to a lot that joins later, too. */
 function takeIn(run: StageRun, at: number): void {

@@ -1,7 +1,7 @@
 /** Facts about jars: filled, set aside, sealed or not, and what became of them. */
 
 import * as z from "zod/mini";
-import { brewing, brewNow } from "../jars/brews.ts";
+import { brewing, brewNow, tellBrew } from "../jars/brews.ts";
 import { largestLoad } from "../jars/canner-room.ts";
 import {
   emptyJars,
@@ -22,7 +22,7 @@ import { unload } from "../loads/unload.ts";
 import { isLoad, ownerOf, runOfRole } from "../owners.ts";
 import { beginStage, finish, isOver, reopen } from "../stage-run.ts";
 import type { Batch, Load, LoadPart, State } from "../state.ts";
-import { fact } from "./fact.ts";
+import { fact, WOULD_STAND } from "./fact.ts";
 import {
   type BatchOption,
   batchId,
@@ -76,6 +76,19 @@ export const JAR_FACTS = {
         lot.allFilled = true;
         if (allFilled(batch) && !isOver(fill)) finish(fill, event.t);
       }
+      return true;
+    },
+  }),
+  /** Which brew jars were filled from, where others were poured as well. */
+  "brew-told": fact({
+    fields: { batch: batchId, jars: jarNumbers, brew: count },
+    follows: "stages",
+    undoWarns: WOULD_STAND,
+    undone: ({ of }) => `what was poured into the jars${of}`,
+    evolve(state, event): boolean {
+      const lot = findLot(state, event.batch)?.lot;
+      if (!lot) return false;
+      for (const jar of lot.jars) if (event.jars.includes(jar.number)) tellBrew(jar, event.brew);
       return true;
     },
   }),

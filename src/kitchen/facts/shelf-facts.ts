@@ -1,6 +1,6 @@
 /** Facts from after the canning: jars opened, tasted and put away, and seed lots. */
 import * as z from "zod/mini";
-import { leaveStore } from "../jars/change-jars.ts";
+import { givenAway, leaveStore } from "../jars/change-jars.ts";
 import type { Jar } from "../jars/jar.ts";
 import { findLot, lotOf } from "../jars/lots.ts";
 import { spoil } from "../jars/spoil.ts";
@@ -75,6 +75,19 @@ export const SHELF_FACTS = {
     evolve(state, { t: at, to, ...event }): boolean {
       const left = { what: "given" as const, at, ...(to === null ? {} : { to }) };
       return leave(state, event, left);
+    },
+  }),
+  /** Given away and brought back unopened: it stands in store again. */
+  "jars-returned": fact({
+    fields: { batch: batchId, count: someJars, jars: jarNumbers },
+    follows: "nothing",
+    ofTheShelf: true,
+    undone: ({ of }) => `bringing back a jar${of}`,
+    evolve(state, { batch, count, jars }): boolean {
+      const lot = lotOf(state, batch);
+      if (!lot) return false;
+      for (const jar of givenAway(lot, jars).slice(0, count)) delete jar.left;
+      return true;
     },
   }),
   /** Thrown out of what is in store; what becomes of jars that failed is `disposed`. */

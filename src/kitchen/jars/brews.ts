@@ -29,9 +29,31 @@ export function isOfBrew(batch: Batch, factor: Pick<CriticalFactor, "id">): bool
   return brewStages(batch).some(({ spec }) => spec.asks.includes(factor.id));
 }
 
+/** Whether a factor of one brew was denied: it is not as strong as it should be. */
+export function isWeak(batch: Batch, brew: number): boolean {
+  return batch.confirmed.some(({ factor, held, round }) => {
+    return !held && round === brew && isOfBrew(batch, { id: factor });
+  });
+}
+
 /** Whether what is known of one brew touches a jar; what has no brew touches every jar. */
 export function holds(jar: Jar, brew: number | undefined): boolean {
   return brew === undefined || (brew <= jar.brew && brew >= (jar.brewFrom ?? jar.brew));
+}
+
+/**
+ * Writes down which brew a jar is said to hold. Of those it may hold by what was counted, it is
+ * this one; one that it could not hold by that is in doubt along with them.
+ */
+export function tellBrew(jar: Jar, brew: number): void {
+  const from = jar.brewFrom ?? jar.brew;
+  if (brew >= from && brew <= jar.brew) {
+    jar.brew = brew;
+    delete jar.brewFrom;
+  } else {
+    jar.brewFrom = Math.min(from, brew);
+    jar.brew = Math.max(jar.brew, brew);
+  }
 }
 
 /** Whether another brew can be made: one was begun, and the batch is not over. */

@@ -222,6 +222,13 @@ export function leaveStore(
   if (left.what === "opened") lot.openedBeyond += more - gone.length;
 }
 
+/** Jars that were given away, nothing else told of them: those named, else the last one first. */
+export function givenAway({ jars }: BatchLot, numbers: readonly number[] = []): Jar[] {
+  const given = jars.filter(({ left, also }) => left?.what === "given" && also === undefined);
+  if (numbers.length > 0) return given.filter(({ number }) => numbers.includes(number));
+  return given.toSorted((one, other) => (other.left?.at ?? 0) - (one.left?.at ?? 0));
+}
+
 function toldAgain(jar: Jar, left: NonNullable<Jar["left"]>): void {
   const before = jar.left;
   if (!before) return;

@@ -18,7 +18,17 @@ const ADDS = new RegExp(
   `\\b${PUT}\\b(?: \\S+){0,9}? (?:in|into|to|with|too|as well|along|together)\\b|` +
     "\\badd(?:ing)? (?:it|them|that|this|those|the|an?|another|some|in)\\b|" +
     "\\b(?:go|goes|going) in\\b|\\bon top of (?:it|them|that|those)\\b|" +
+    "\\b(?:there (?:is|are)|(?:i|we) (?:found|have got)|forgot) .*\\b(?:too|as well|also)\\b|" +
     "\\b(?:for|in) the same (?:brine|syrup|pot|batch)\\b|\\bwith the (?:others|rest)\\b",
+);
+/** "There's some Jade as well", "a bit of Jade in with them": a lot that nobody weighed. */
+const UNWEIGHED = new RegExp(
+  "^(?:(?:oh|and|wait|hold on|hang on|so|well|okay|ah|no|also|look|actually|sorry|just|then) )*" +
+    "(?:(?:there (?:is|are)|i (?:have )?found|we (?:have )?found|i have got|we have got|here is|" +
+    "here are|add|put in|i forgot|we forgot) )?(?:the |some |a few |a (?:bit|handful|bowl|basket|" +
+    "bunch|little) of )*(?:more )?N(?: beans| beets| cucumbers| tomatoes)? " +
+    "(?:too|as well|also|in (?:with|among) (?:them|it|those|the others|the rest)|to go in|" +
+    "for the same (?:pot|brine))(?: (?:i forgot|to go in|please|now|too))*$",
 );
 /** With one of these nothing is put in here and now. */
 const NOT_NOW = new RegExp(
@@ -119,6 +129,15 @@ function moreOf(lot: NamedBatch, weightLb: number, said: Utterance, context: Con
   return commandOf("change-batch", { target, moreLb: weightLb }, { ref });
 }
 
+/** A lot of a new name that goes in with the others, and no weight is said. */
+function unweighedLot(said: Utterance, recipe: string, context: Context): Command | undefined {
+  const [name, other] = newNames(said, context);
+  if (name === undefined || other !== undefined) return undefined;
+  const all = textOf(said.words).replace(name.toLowerCase(), "N");
+  const variety = UNWEIGHED.test(all) ? nameOfLot(name, recipe, context) : undefined;
+  return variety === undefined ? undefined : begunAs(variety, recipe, undefined, context);
+}
+
 /**
  * What is put in with what is running: a lot of a new name, or more of one that runs; undefined
  * where no weight or more than one is said.
@@ -131,8 +150,10 @@ export function addedLot(whole: Utterance, context: Context): Command | undefine
   if (said.cut || context.question || (asks && !ASKS_FOR.test(all))) return undefined;
   const [weight, another] = weightsIn(said);
   const only = weight && onlyName(said, weight);
-  if (NOT_NOW.test(all) || !(only ?? ADDS.test(all))) return undefined;
+  if (NOT_NOW.test(all)) return undefined;
   const recipe = recipeFor(said, context);
+  if (recipe && !weight) return unweighedLot(said, recipe, context);
+  if (!(only ?? ADDS.test(all))) return undefined;
   if (!recipe || !weight || another) return undefined;
   const named = (at: number) => runningLotAt(said, at, context.running);
   const before = only === undefined ? -1 : said.words.findIndex((_, at) => named(at));

@@ -33,6 +33,19 @@ const GIVEN_UP = [
 ];
 const WHOLE = new RegExp(`^${LEAD}(?:${GIVEN_UP.join("|")})${REST}$`);
 
+/** The same for a lot that was given up before. */
+const AGAIN_LEAD =
+  "(?:(?:so|okay|right|well|oh|no|wait|actually|hang on|sorry|please|let us|just|now|then|and|" +
+  "(?:i|we)(?: am| are| will| have)?) )*";
+const TAKEN_UP = [
+  "(?:put|bring|take|get|add|pick|keep|have)(?:ing|ting)? N (?:back|up|in)(?: (?:in|on|up|again))*",
+  "(?:put|bring|take|get|add|pick)(?:ing|ting)? (?:back|up)(?: in| on)? N",
+  "N (?:is|are|goes|go|comes|come)(?: back)?(?: (?:in|on))?(?: again| after all)*",
+  "(?:do|doing|make|making|keep|keeping|use|using|fill|filling) N(?: after all| again)*",
+  "N after all",
+];
+const AGAIN = new RegExp(`^${AGAIN_LEAD}(?:${TAKEN_UP.join("|")})${REST}$`);
+
 /** With one of these nobody gives anything up here and now. */
 const NOT_NOW = new RegExp(
   "\\b(if|should|would|could|might|may|wish|yesterday|tomorrow|last (year|week|time|summer)|" +
@@ -94,6 +107,23 @@ export function givenUpLot(said: Utterance, context: Context): LotWords | undefi
     commands: [commandOf("abandon", { target }, { ref })],
     clauses: [found.said],
     others: others.map((one) => one.said),
+  };
+}
+
+/** The lot that was given up and goes on after all; undefined for anything else. */
+export function takenUpLot(said: Utterance, context: Context): LotWords | undefined {
+  if (said.asked || said.cut || beginsAsking(said.words.map(({ word }) => word))) return undefined;
+  const givenUp = context.running.filter((one) => one.givenUp);
+  const clauses = clausesIn(said).map((clause) => withoutNames(clause, givenUp));
+  const found = clauses.find(({ text, lots }) => lots.length === 1 && AGAIN.test(text));
+  const [lot] = found?.lots ?? [];
+  if (!found || !lot) return undefined;
+  const target = lot.variety?.toLowerCase() ?? "";
+  const ref = refFor(target, "resume", said, context);
+  return {
+    commands: [commandOf("resume", { target }, { ref })],
+    clauses: [found.said],
+    others: clauses.filter((one) => one !== found).map((one) => one.said),
   };
 }
 

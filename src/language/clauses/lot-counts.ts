@@ -174,17 +174,21 @@ function mayCount({ items }: Piece): boolean {
   return items.length === 2 && isCount(items[0]) !== isCount(items[1]);
 }
 
+/** Whether a load waits for its jars, or for its process with them. */
+export function isToLoad({ loads = [] }: Context): boolean {
+  return loads.some(({ stages }) => {
+    return stages.some((stage) => hasRole(stage, "treatment") && stage.state === "waiting");
+  });
+}
+
 /** Whether jars of a recipe are being filled, by its stages or by what the words say. */
 export function isFilling({ recipe }: NamedBatch, said: Utterance, context: Context): boolean {
-  const { running, loads = [] } = context;
+  const { running } = context;
   const stages = running.filter((one) => one.recipe === recipe).flatMap((one) => one.stages ?? []);
   const fills = stages.filter((stage) => hasRole(stage, "filling"));
   if (stages.length === 0 || fills.some(({ state }) => state === "running")) return true;
   // What was counted last may have ended the filling, and more may come before the jars go in.
-  const ahead = loads.some((load) =>
-    load.stages.some((stage) => hasRole(stage, "treatment") && stage.state === "waiting"),
-  );
-  if (ahead && fills.some(({ state }) => state === undefined)) return true;
+  if (isToLoad(context) && fills.some(({ state }) => state === undefined)) return true;
   return said.words.some(({ word }) => FILLING_WORDS.has(word));
 }
 

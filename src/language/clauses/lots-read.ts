@@ -6,8 +6,9 @@ import { type Utterance, utteranceOf } from "../words.ts";
 import { addedLot } from "./added-lots.ts";
 import { type Hearing, MOST_CANDIDATES } from "./clause-facts.ts";
 import { furtherBegins } from "./further-begins.ts";
-import { givenUpLot } from "./given-up-lots.ts";
+import { givenUpLot, takenUpLot } from "./given-up-lots.ts";
 import { lidCalls } from "./lid-calls.ts";
+import { loadedLots } from "./loaded-lots.ts";
 import { type LotWords, lotCounts } from "./lot-counts.ts";
 import { lotWeights } from "./lot-weights.ts";
 import { listedLots, pairedLots } from "./paired-lots.ts";
@@ -41,7 +42,12 @@ export function lotsRead(
   const { context } = hearing;
   // A count that is put right in the same breath tells that it is.
   const whole = utteranceOf(text);
-  const told = lidCalls(whole, context) ?? lotCounts(whole, context) ?? givenUpLot(whole, context);
+  const told =
+    lidCalls(whole, context) ??
+    loadedLots(whole, context) ??
+    lotCounts(whole, context) ??
+    givenUpLot(whole, context) ??
+    takenUpLot(whole, context);
   const found = told ?? lotCounts(said, context) ?? lotWeights(said, context);
   return found && withOthers(found, told ? whole : said, hearing, readAlone);
 }

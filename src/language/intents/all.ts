@@ -10,6 +10,7 @@ import { begin } from "./begin.ts";
 import { boilLost } from "./boil-lost.ts";
 import { boiling } from "./boiling.ts";
 import { brewMade } from "./brew-made.ts";
+import { brewOf } from "./brew-of.ts";
 import { cannerState } from "./canner-state.ts";
 import { changeBatch } from "./change-batch.ts";
 import { convert } from "./convert.ts";
@@ -36,6 +37,7 @@ import { isSafe } from "./is-safe.ts";
 import { jarBroken } from "./jar-broken.ts";
 import { jarsFilled } from "./jars-filled.ts";
 import { labeled } from "./labeled.ts";
+import { lidsMarked } from "./lids-marked.ts";
 import { loaded } from "./loaded.ts";
 import { mayI } from "./may-i.ts";
 import type { MeaningOf } from "./meaning.ts";
@@ -58,6 +60,7 @@ import { redo } from "./redo.ts";
 import { remind } from "./remind.ts";
 import { repeat } from "./repeat.ts";
 import { resume } from "./resume.ts";
+import { returned } from "./returned.ts";
 import { sealFailed } from "./seal-failed.ts";
 import { sealed } from "./sealed.ts";
 import { seedSaved } from "./seed-saved.ts";
@@ -144,11 +147,13 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   temperature,
   "jars-filled": jarsFilled,
   "brew-made": brewMade,
+  "brew-of": brewOf,
   sealed,
   "seal-failed": sealFailed,
   "jar-broken": jarBroken,
   "set-aside": setAside,
   opened,
+  returned,
   given,
   spoiled,
   taste,
@@ -176,6 +181,7 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   "correct-time": correctTime,
   hush,
   unhush,
+  "lids-marked": lidsMarked,
   labeled,
   place,
   prefer,

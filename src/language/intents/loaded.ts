@@ -18,7 +18,14 @@ export const loaded: MeaningOf<"loaded"> = {
   },
   when: ["load:waiting"],
   finish: (raw) => (Number(raw.count ?? 0) > MOST_IN_CANNER ? undefined : { slots: raw }),
-  slots: { target: "name", at: "instant", count: "count", size: "size", together: "flag" },
+  slots: {
+    target: "name",
+    at: "instant",
+    count: "count",
+    size: "size",
+    together: "flag",
+    counts: "numbers",
+  },
   example: "the jars are in the canner",
   wordings: [
     `(they|the jars|everything|both|it|both lots|the lots|both sizes) [have] [all|both] (went|gone|

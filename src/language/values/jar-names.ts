@@ -148,7 +148,9 @@ class Names {
   /** "D one through four": the jars up to the second number. */
   private range({ next, number, said, from }: JarSaid): JarSaid[] {
     const letters = /^[a-z]+/i.exec(said)?.[0] ?? "";
-    const last = smallWholeAt(this.said.words, next + 1);
+    // "P one to P five": its mark once more.
+    const behind = this.word(next + 1) === letters.toLowerCase() ? next + 2 : next + 1;
+    const last = smallWholeAt(this.said.words, behind);
     if (!/^(through|thru|to)$/.test(this.word(next)) || !last || last.value > 99) return [];
     const mark = this.markOf(letters.toLowerCase(), from, undefined);
     if (mark === undefined || COUNTED.has(this.word(last.next))) return [];

@@ -27,6 +27,7 @@ describe("the declarations", () => {
       declarationOf(type).undoWarns?.(event as never);
     const dear = [
       ...LOSSES,
+      "brew-told",
       "confirmed",
       "end-reopened",
       "factor-reopened",
@@ -109,10 +110,12 @@ describe("the declarations", () => {
         "jars-discarded",
         "jars-given",
         "jars-moved",
+        "jars-returned",
         "joined",
         "kitchen-set",
         "labeled",
         "left-open",
+        "lids-marked",
       ],
       "line-sealed",
       ...[
@@ -139,6 +142,7 @@ describe("the declarations", () => {
         "jars-discarded",
         "jars-given",
         "jars-moved",
+        "jars-returned",
         "labeled",
         "preferred",
         "spoiled",

@@ -1,7 +1,7 @@
 /** Whether a lot can share the pots of a batch that is running. */
 import type { JarSize, ProcessTerms } from "../../../recipe/recipe.ts";
 import type { BatchOption } from "../../events.ts";
-import { brewNow, brewStages, isOfBrew, isUnpoured } from "../../jars/brews.ts";
+import { brewNow, brewStages, isUnpoured, isWeak } from "../../jars/brews.ts";
 import { cannotShare } from "../../jars/canner-room.ts";
 import { filled } from "../../jars/lots.ts";
 import { activeOwners, isLoad } from "../../owners.ts";
@@ -49,10 +49,7 @@ export function potsFor(state: State, wanted: Wanted, now: number): Shared | und
 function isDoubted(batch: Batch): boolean {
   const brew = brewNow(batch);
   const changed = batch.changes.some((one) => (one.brew ?? brew) === brew);
-  const denied = batch.confirmed.some(({ factor, held, round }) => {
-    return !held && round === brew && isOfBrew(batch, { id: factor });
-  });
-  return changed || denied;
+  return changed || isWeak(batch, brew);
 }
 
 function sameWay(one: BatchOption | null, other: BatchOption | null): boolean {
