@@ -279,7 +279,7 @@ export type SlotsOf = {
   gauge: { readsHighPsi?: number; untested?: true };
   /** The answer to the open question: the words themselves, and what they mean. */
   answer: { value: number | string } & AnswerMeant;
-  /** `target` and one number for each score named: `crunch`, `flavor` ... */
+  /** One number for each score named: `crunch`, `flavor` ...; `words` where it was only told. */
   taste: { target?: string } & { [score: string]: number | string | undefined };
   opened: Targeted & { count?: number; size?: SpokenJarSize; jars?: number[] };
   /** Given away; `to` is whom it went to. */

@@ -273,6 +273,7 @@ export type State = {
     batch: string;
     taster: string | null;
     scores: Record<string, number>;
+    words?: string;
     jars?: number[];
   }[];
   preferences: { at: number; batch: string; over: string | null; taster: string | null }[];

@@ -16,6 +16,7 @@ import { isoWithOffset, MINUTE_MS } from "../kitchen/time.ts";
 import { achievedMinutes, completesAt } from "../kitchen/unbroken-time.ts";
 import { rounded } from "../reckon/reckoned.ts";
 import { type JarRecord, jarRecords } from "./shelf/jar-records.ts";
+import { type Tasting, tastingOf } from "./shelf/tasting.ts";
 import { judgeBatch, judgeLoad } from "./verdict.ts";
 
 export type StageLog = {
@@ -67,7 +68,7 @@ export type BatchLog = {
   spoiled: { at: string; fate: "spoiled"; count: number; jars: number[]; sign: string }[];
   /** Jars opened as food, with their numbers where they were said; spoiled ones are apart. */
   opened: { at: string; count: number; jars: number[] }[];
-  tastings: { at: string; taster: string | null; scores: Record<string, number> }[];
+  tastings: Tasting[];
   /** Where it was liked better, and than which lot. */
   preferred: { at: string; taster: string | null; over: string | null }[];
   loads: string[];
@@ -234,7 +235,7 @@ function tastedOf(state: State, { id }: BatchLot): Pick<BatchLog, "tastings" | "
   const tastings = state.tastings.filter(({ batch }) => batch === id);
   const preferred = state.preferences.filter(({ batch }) => batch === id);
   return {
-    tastings: tastings.map(({ at, taster, scores }) => ({ at: iso(state, at), taster, scores })),
+    tastings: tastings.map((one) => tastingOf(state, one)),
     preferred: preferred.map(({ at, taster, over }) => ({ at: iso(state, at), taster, over })),
   };
 }

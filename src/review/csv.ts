@@ -80,7 +80,8 @@ function rowsOf(log: BatchLog): Cell[][] {
   for (const { at, count, jars } of log.opened) {
     add("opened", [...none(3), at, ...none(5), count, null, jars.join(" "), null]);
   }
-  for (const { at, taster, scores } of log.tastings) {
+  for (const { at, taster, scores, words } of log.tastings) {
+    if (words !== null) add("tasting", [...none(3), at, ...none(7), words, taster]);
     for (const [name, score] of Object.entries(scores)) {
       add("tasting", [name, ...none(2), at, ...none(5), score, null, taster, null]);
     }

@@ -1,6 +1,7 @@
 /** Times, spans and numbers as reports write them. */
 import { localIso } from "../kitchen/time.ts";
 import type { BatchLog } from "./batch-log.ts";
+import type { Tasting } from "./shelf/tasting.ts";
 
 /** `14:03` of a wall instant. */
 export function clockTime(wallMs: number, zone: string): string {
@@ -36,8 +37,9 @@ export function counted(count: number, word: string): string {
 }
 
 /** Scores as "crunch 4, flavor 5 (anna)". */
-export function tastingWords({ scores, taster }: BatchLog["tastings"][number]): string {
-  const given = Object.entries(scores).map(([name, score]) => `${name} ${score}`);
+export function tastingWords({ scores, taster, words }: Tasting): string {
+  const scored = Object.entries(scores).map(([name, score]) => `${name} ${score}`);
+  const given = words === null ? scored : [...scored, words];
   return `${given.join(", ")}${taster === null ? "" : ` (${taster})`}`;
 }
 

@@ -335,15 +335,22 @@ it.each([
 
 describe("a jar that was opened, and how it tasted", () => {
   it.each([
-    "I opened one of last fall's apple butters, and oh, it's gotten a touch too clovey",
-    "We cracked us open a jar o' that kraut from the cellar, and it was sour as all get-out",
-    "opened the first jar of salsa Thursday night, good heat but watery",
-  ])("%s", (text) => {
+    [
+      "I opened one of last fall's apple butters, and oh, it's gotten a touch too clovey",
+      "it's gotten a touch too clovey",
+    ],
+    [
+      "We cracked us open a jar o' that kraut from the cellar, and it was sour as all get-out",
+      "it was sour as all get-out",
+    ],
+    ["opened the first jar of salsa Thursday night, good heat but watery", "good heat"],
+  ])("%s", (text, words) => {
     const [opened, taste, ...others] = acted(text);
     expect(opened).toMatchObject({ intent: "opened", count: 1 });
     expect(taste).toEqual({
       intent: "taste",
       target: opened && "target" in opened && opened.target,
+      words,
     });
     expect(others).toEqual([]);
   });

@@ -196,3 +196,22 @@ describe("a gift that comes back", () => {
     expect(facts(played, "jars-returned")).toEqual([]);
   });
 });
+
+describe("how jars tasted, in words", () => {
+  it.each([
+    ["the Provider was mushy, the Dragon Tongue lovely", ["mushy", "lovely"]],
+    ["the Provider was a bit soft but good", ["a bit soft, good"]],
+  ])("is noted of each lot: %s", async (text, words) => {
+    const played = await said(ON_THE_SHELF, text);
+    expect(facts(played, "tasted").map((one) => one.words)).toEqual(words);
+    const shown = played.review.batches.flatMap(({ tastings }) => tastings);
+    expect(shown.map((one) => one.words)).toEqual(words);
+  });
+
+  it.each(["the Provider was slimy", "the Provider smells off"])(
+    "is none where it tells of spoilage: %s",
+    async (text) => {
+      expect(facts(await said(ON_THE_SHELF, text), "tasted")).toEqual([]);
+    },
+  );
+});

@@ -1,4 +1,5 @@
 /** The record of one jar as plain text. */
+import { tastingWords } from "../../review/report-words.ts";
 import type { JarReport } from "../../review/shelf/jar-records.ts";
 
 const moment = (iso: string) => `${iso.slice(0, 10)} ${iso.slice(11, 16)}`;
@@ -19,10 +20,7 @@ export function jarText(jar: JarReport): string {
     `  verdict: ${verdict}`,
     ...reasons.map((reason) => `    ${reason}`),
     `  ${fate.filter(Boolean).join(", ")}`,
-    ...jar.tastings.map(({ at, taster, scores }) => {
-      const all = Object.entries(scores).map(([name, score]) => `${name} ${score}`);
-      return `  tasted ${moment(at)}${taster ? ` by ${taster}` : ""}: ${all.join(", ")}`;
-    }),
+    ...jar.tastings.map((one) => `  tasted ${moment(one.at)}: ${tastingWords(one)}`),
   ];
   return `${lines.join("\n")}\n`;
 }

@@ -222,10 +222,11 @@ export function decideTaste(deciding: Deciding<"taste">): Decision {
     scores[name] = value;
   }
   const taster = typeof rest.taster === "string" ? rest.taster : null;
-  if (Object.keys(scores).length === 0)
+  const words = typeof rest.words === "string" ? { words: rest.words } : {};
+  if (Object.keys({ ...scores, ...words }).length === 0)
     return refused("Say a score from 1 to 5, like crunch four.");
   const jars = last && last.of.lot === found.lot && last.jars.length > 0 ? last.jars : undefined;
-  const tasted = { batch: found.lot.id, taster, scores, ...(jars ? { jars } : {}) };
+  const tasted = { batch: found.lot.id, taster, scores, ...words, ...(jars ? { jars } : {}) };
   return done({ type: "tasted", ...tasted, t: deciding.now });
 }
 

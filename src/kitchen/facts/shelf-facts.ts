@@ -25,6 +25,8 @@ export const SHELF_FACTS = {
       batch: batchId,
       taster: z.nullable(text),
       scores: z.record(scoreName, score),
+      /** How it tasted, as it was said. */
+      words: z.optional(text),
       /** The jars tasted, where they are known. */
       jars: z.optional(jarNumbers),
     },
@@ -32,8 +34,9 @@ export const SHELF_FACTS = {
     ofTheShelf: true,
     undone: ({ of }) => `the tasting${of}`,
     evolve(state, event): boolean {
-      const { batch, taster, scores, jars } = event;
-      state.tastings.push({ at: event.t, batch, taster, scores, ...(jars ? { jars } : {}) });
+      const { batch, taster, scores, words, jars } = event;
+      const more = { ...(words ? { words } : {}), ...(jars ? { jars } : {}) };
+      state.tastings.push({ at: event.t, batch, taster, scores, ...more });
       return true;
     },
   }),

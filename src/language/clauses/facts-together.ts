@@ -61,9 +61,11 @@ function named(fact: ClauseFact, { slots, ref }: Command): ClauseFact {
   return { ...fact, command: { ...withSlots(fact.command, slots), ...(ref ? { ref } : {}) } };
 }
 
-const TASTES = wordSet(
+export const TASTES = wordSet(
   "sour sweet salty bitter bland clovey spicy hot mild thin thick watery tangy tart crisp crunchy",
-  "soft flavor texture heat crunch delicious tasty lovely sharp strong weak",
+  "soft flavor texture heat crunch delicious tasty lovely sharp strong weak mushy tough stringy",
+  "rubbery chewy limp great awful horrible terrible nice perfect wonderful dreadful good fine",
+  "excellent superb woody garlicky herby peppery dull plain",
 );
 /** What tells that food has spoiled tells no taste. */
 const GONE_OFF = wordSet(
@@ -78,7 +80,8 @@ export function tasteOf(clause: Utterance, before: Command | undefined): Command
   if (whole.words.some(({ word }) => GONE_OFF.has(word))) return undefined;
   if (!clause.words.some(({ word }) => TASTES.has(word))) return undefined;
   const { target } = before.slots;
-  const slots = target === undefined ? {} : { target };
+  const words = clause.text.slice(clause.words[0]?.start, clause.words.at(-1)?.end);
+  const slots = target === undefined ? { words } : { target, words };
   const ref = before.ref ? { ref: before.ref } : {};
   return commandOf("taste", slots, { confidence: MOST_GUESSED, ...ref });
 }

@@ -14,8 +14,8 @@ import { isToLoad, type LotWords } from "./lot-counts.ts";
 const BESIDE = wordSet(
   "the of and a an my our those these jars jar pints pint quarts quart are is in into now we i",
   "have has just got put went go goes gone down lowered loaded set canner pot water bath kettle",
-  "load loads up full first second third next this that plus with then so okay right oh there it makes",
-  "for both all at last them together inside",
+  "load loads up full first second third next this plus with then so okay right oh there it makes",
+  "that for both all at last them together inside",
 );
 const INTO = new RegExp(
   "\\b(?:in|into|down|inside)(?: now| together)?$|" +

@@ -12,6 +12,7 @@ import { loadedLots } from "./loaded-lots.ts";
 import { type LotWords, lotCounts } from "./lot-counts.ts";
 import { lotWeights } from "./lot-weights.ts";
 import { listedLots, pairedLots } from "./paired-lots.ts";
+import { toldTastes } from "./told-tastes.ts";
 
 /** Words read by themselves. */
 type Alone = {
@@ -47,7 +48,8 @@ export function lotsRead(
     loadedLots(whole, context) ??
     lotCounts(whole, context) ??
     givenUpLot(whole, context) ??
-    takenUpLot(whole, context);
+    takenUpLot(whole, context) ??
+    toldTastes(whole, context);
   const found = told ?? lotCounts(said, context) ?? lotWeights(said, context);
   return found && withOthers(found, told ? whole : said, hearing, readAlone);
 }

@@ -10,7 +10,7 @@ export const taste: MeaningOf<"taste"> = {
   cost: "changing",
   when: ["always"],
   ofRecord: true,
-  slots: { target: "name", taster: "name" },
+  slots: { target: "name", taster: "name", words: "text" },
   parts: ["scores", "scoreName", "score"],
   example: "crunch four",
   forgiving: true,

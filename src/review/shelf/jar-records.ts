@@ -9,6 +9,7 @@ import { isoWithOffset } from "../../kitchen/time.ts";
 import { dateOf } from "../dates.ts";
 import { type Judged, jarJudge } from "../verdict.ts";
 import { type PlacedJar, placedJars } from "./shelf-jars.ts";
+import { type Tasting, tastingOf } from "./tasting.ts";
 
 /** A jar as in the published JSON. */
 export type JarRecord = {
@@ -71,7 +72,7 @@ export type JarReport = JarRecord & {
   filledAt: string;
   loadedAt: string | null;
   unloadedAt: string | null;
-  tastings: { at: string; taster: string | null; scores: Record<string, number> }[];
+  tastings: Tasting[];
 };
 
 /** What is known of one jar; undefined for one that was emptied to be filled again. */
@@ -97,7 +98,7 @@ export function jarReport(
       filledAt: iso(jar.filledFrom),
       loadedAt: maybe(load?.loadedAt),
       unloadedAt: maybe(load?.unloadedAt),
-      tastings: tastings.map(({ at, taster, scores }) => ({ at: iso(at), taster, scores })),
+      tastings: tastings.map((one) => tastingOf(state, one)),
     }
   );
 }

@@ -4,12 +4,28 @@
  * same people scored the same lots.
  */
 
+import { type State, wallOf } from "../../kitchen/state.ts";
+import { isoWithOffset } from "../../kitchen/time.ts";
 import { friedman } from "../../reckon/statistics/friedman.ts";
 import {
   fewestForPreference,
   pairedPreferenceP,
   wilsonInterval,
 } from "../../reckon/statistics/preference.ts";
+
+/** A tasting as it is shown; `words` is how it tasted where that was told without a score. */
+export type Tasting = {
+  at: string;
+  taster: string | null;
+  scores: Record<string, number>;
+  words: string | null;
+};
+
+export function tastingOf(state: State, told: State["tastings"][number]): Tasting {
+  const { taster, scores, words = null } = told;
+  const at = isoWithOffset(Math.round(wallOf(state, told.at)), state.zone);
+  return { at, taster, scores, words };
+}
 
 /** The probability below which a split is called hard to put down to chance. */
 const ALPHA = 0.05;
