@@ -178,7 +178,8 @@ export function lidMark(
   beside: readonly string[] = [],
 ): string {
   const isLetter = (sign: string) => sign >= "A" && sign <= "Z";
-  const letters = [...(variety ?? title).toUpperCase()].filter(isLetter).join("") || "J";
+  const written = (variety ?? title).normalize("NFD").toUpperCase();
+  const letters = [...written].filter(isLetter).join("") || "J";
   const running = activeOwners(state).flatMap((owner) => (isLoad(owner) ? [] : owner.lots));
   const taken = new Set([...running.map((lot) => lot.mark), ...beside]);
   for (let length = 1; length <= letters.length; length++) {

@@ -194,12 +194,17 @@ function undrawn(word: string): string {
   return drawn ? (UNDRAWN[drawn.indexOf(word, 1) - 1] ?? word) : word;
 }
 
+/** Letters without their accents, as words are known. */
+export function unaccented(text: string): string {
+  return text.normalize("NFKD").replace(/\p{M}/gu, "");
+}
+
 function expand(raw: string, before: string | undefined): string[] {
   const signs = Object.hasOwn(SIGNS, raw) ? SIGNS[raw] : undefined;
   if (signs)
     return raw.length === 1 && /[½¼¾]/.test(raw) && !isDigits(before) ? signs.slice(1) : signs;
   const marked = /[^\x00-\x7f`]/.test(raw);
-  const folded = marked ? raw.normalize("NFKD").replace(/\p{M}/gu, "") : raw;
+  const folded = marked ? unaccented(raw) : raw;
   const plain = (marked ? folded.replace(/[’ʼ`´]/g, "'") : folded).toLowerCase();
   const unit = Object.hasOwn(AFTER_NUMBER, plain) ? AFTER_NUMBER[plain] : undefined;
   if (unit && isDigits(before)) return [unit];

@@ -215,3 +215,23 @@ describe("how jars tasted, in words", () => {
     },
   );
 });
+
+describe("names with letters that English has not", () => {
+  it("are lots, marked and counted like others", async () => {
+    const played = await said(
+      [
+        "0:00  start dilly beans: four pounds of Provider, three of Émerite, two of Jaune de Chine",
+        "+0:00  [cook until fill]",
+      ],
+      "four Émerite and two Provider filled",
+      "E three cracked",
+    );
+    const lots = played.review.batches.map(({ lot, mark }) => [lot.variety, mark]);
+    expect(lots.slice(1)).toEqual([
+      ["Émerite", "E"],
+      ["Jaune de Chine", "J"],
+    ]);
+    expect(played.review.batches.map(({ jars }) => jars?.filled)).toEqual([2, 4, 0]);
+    expect(facts(played, "jar-broken")).toMatchObject([{ batch: "270814-2", jars: [3] }]);
+  });
+});

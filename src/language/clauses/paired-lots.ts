@@ -37,13 +37,15 @@ const NOT_BEGUN = wordSet(
 
 const ARTICLE = /^(the|my|our|they|them|those|these|that)$/;
 
+const WITHIN_NAME = /^(de|du|di|da|del|des|la|von|van)$/;
+
 type Place = { at: number; next: number };
 type Named = Place & { name: string };
 type Weighed = Place & { weightLb: number; unit: number };
 
 function isCapital({ text, words }: Utterance, at: number): boolean {
   const word = words[at];
-  return word !== undefined && /^[A-Z][a-z]/.test(text.slice(word.start));
+  return word !== undefined && /^\p{Lu}[\p{Ll}'’]/u.test(text.slice(word.start));
 }
 
 /** Names with capitals, the first word of a sentence only where another sort is named, too. */
@@ -59,6 +61,8 @@ export function namesIn(said: Utterance): Named[] {
     let next = at + 1;
     const joined = () => text.slice(words[next - 1]?.end, words[next]?.start) === " ";
     while (next - at < MOST_NAME_WORDS && fits(next) && joined()) next += 1;
+    // "Jaune de Chine".
+    if (WITHIN_NAME.test(words[next]?.word ?? "") && fits(next + 1) && joined()) next += 2;
     const name = text.slice(words[at]?.start, words[next - 1]?.end).replace(/['’]s$/, "");
     found.push({ at, next, name });
     at = next - 1;

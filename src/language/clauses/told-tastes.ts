@@ -1,4 +1,4 @@
-/** How jars of several lots tasted, in words: "the Provider was mushy, the Dragon Tongue lovely". */
+/** How jars of lots tasted, in words: "the Provider was mushy, the Dragon Tongue lovely". */
 import { commandOf } from "../../kitchen/command.ts";
 import type { Context, NamedBatch } from "../context.ts";
 import { signIn } from "../evidence/gone-off.ts";
@@ -13,8 +13,8 @@ import type { LotWords } from "./lot-counts.ts";
 
 const LEADS = wordSet("the our my and but that those well so oh while whereas jar of");
 const BESIDE = wordSet(
-  "was were is are tastes tasted taste a an bit little too very really so quite rather just and but",
-  "kind of all not much more less than the others other pretty still nicely came out turned",
+  "was were is are tastes tasted taste a an bit little too very really so quite rather just and",
+  "but kind of all not much more less than the others other pretty still nicely came out turned",
 );
 
 /** One of each variety on record: which lot of it is meant is asked of the kitchen. */

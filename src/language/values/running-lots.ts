@@ -1,13 +1,17 @@
 /** Running lots as they are named beside their jars: "Dragon Tongue", "the Boston", "P". */
 import type { Context, NamedBatch } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
-import { type Utterance, wordAt } from "../words.ts";
+import { type Utterance, unaccented, wordAt } from "../words.ts";
 import type { Parsed } from "./spoken-numbers.ts";
 
 const PRODUCE = /^(beans?|beets?|cucumbers?|cukes?|tomatoes|tomato|pickles|ones)$/;
 
 function nameWords(variety: string): string[] {
-  return variety.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
+  return (
+    unaccented(variety)
+      .toLowerCase()
+      .match(/[\p{L}\p{N}]+/gu) ?? []
+  );
 }
 
 /** "Marketmores", "Providers": several of one. */
