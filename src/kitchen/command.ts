@@ -245,8 +245,8 @@ export type SlotsOf = {
   added: { food: string; amount?: string };
   /** What was stretched or topped up, and with what: `brew` where it was what is poured. */
   "topped-up": { with: string; brew?: "named" | "it" };
-  /** What is poured over ran out, and more of it is made; `count` jars were filled before. */
-  "brew-made": Targeted & { count?: number };
+  /** What is poured over ran out, and more of it is made; `count` jars, or `jars`, hold the old. */
+  "brew-made": Targeted & { count?: number; jars?: number[] };
   /** `boiling` where it was read at a full boil. */
   temperature: Targeted & Timed & { value: number; unit: "F" | "C"; boiling?: true };
   /** Which brew jars hold: of this number, or the only weak or sound one. */
@@ -270,7 +270,7 @@ export type SlotsOf = {
   };
   sealed: Targeted & { all?: true; count?: number; jars?: number[] };
   /** `othersSealed` where the rest was reported sealed in the same breath. */
-  "seal-failed": Targeted & { count?: number; jars?: number[]; othersSealed?: true };
+  "seal-failed": Targeted & { all?: true; count?: number; jars?: number[]; othersSealed?: true };
   "jar-broken": Targeted & { count?: number; jars?: number[] };
   "set-aside": Targeted & { count?: number; jars?: number[] };
   disposition: Targeted & { what: DispositionWord; count?: number; jars?: number[] };

@@ -84,13 +84,16 @@ const JUST_TOLD_MS = MINUTE_MS;
 /** What is poured over the produce ran out: another brew is made, and asked about as the first. */
 export function decideBrewMade(deciding: Deciding<"brew-made">): Decision {
   const { state, wish, now } = deciding;
-  const { count } = wish.command.slots;
+  const { slots, ref } = wish.command;
+  const count = slots.count ?? slots.jars?.at(-1);
   if (!activeOwners(state).some((one) => !isLoad(one) && mayBrew(one))) return { kind: "tell" };
   const found = batchFor(deciding, mayBrew, "Another pot");
   if ("outcome" in found) return found.outcome;
   const { batch } = found;
   const [pot] = brewStages(batch);
-  const lot = liveLots(batch).findLast(({ jars }) => jars.length > 0) ?? fillingLot(batch);
+  const [named, another] = lotsOf(state, ref?.running ?? []).filter((one) => one.batch === batch);
+  const ofJar = slots.jars && !another ? named?.lot : undefined;
+  const lot = ofJar ?? liveLots(batch).findLast(({ jars }) => jars.length > 0) ?? fillingLot(batch);
   if (!pot || !lot) return { kind: "tell" };
   const told = Math.max(0, ...lot.jars.map(({ filledAt }) => filledAt));
   const counted = now - told <= JUST_TOLD_MS;

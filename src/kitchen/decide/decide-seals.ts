@@ -201,7 +201,7 @@ export function decideSealFailed(deciding: Deciding<"seal-failed">): Decision {
   };
   const twice = jars.find(failed);
   if (twice !== undefined) return refused(`Jar ${twice} is down as failed already.`);
-  const count = slots.jars?.length ?? slots.count ?? 1;
+  const count = slots.jars?.length ?? slots.count ?? (slots.all ? left(one) : 1);
   if (!(Number.isInteger(count) && count > 0 && count <= left(one))) {
     return refused("That is more jars than are left. How many did not seal?");
   }

@@ -157,7 +157,15 @@ export function decideInStore(deciding: Deciding<"disposition">): Decision | und
     : named.some((one) => onShelf(one) > 0) && !isWaiting(deciding.state, named);
   if (!inside) return undefined;
   if (what === "refrigerate" || what === "freeze") return putInto(deciding, COLD[what]);
-  return what === "discard" && jars ? thrownOut(deciding, jars) : undefined;
+  if (what !== "discard") return undefined;
+  if (jars) return thrownOut(deciding, jars);
+  if (slots.count === undefined) return undefined;
+  const found = shelved(deciding, (one) => onShelf(one) > 0);
+  if ("kind" in found) return found;
+  const left = onShelf(found);
+  if (slots.count > left) return refused(`Only ${left} of ${lotName(found)} should be left.`);
+  const facts = { batch: found.lot.id, count: slots.count, jars: [] };
+  return done({ type: "jars-discarded", ...facts, t: deciding.now });
 }
 
 /** A jar in store that is named as broken is thrown out; undefined where it stands elsewhere. */

@@ -23,6 +23,7 @@ const GIVEN_UP = [
   `(?:give|gave|giving) up (?:on )?${IT}|(?:give|giving) ${IT} up`,
   `${DROP} ${IT}(?: out| away| off)?|forget (?:about )?(?:N|them|those)`,
   `(?:throw|write)(?:ing)? (?:out|away|off) ${IT}|(?:throw|write)(?:ing)? ${IT} (?:out|away|off)`,
+  "leave N",
   `(?:leave|leaving) (?:out ${IT}|${IT} out)|call ${IT} off|call off ${IT}`,
   "(?:(?:to |the )*hell with|no more(?: of)?|never mind|scratch|sod|bugger|stuff) N",
   `(?:the )?(?:chickens|hens|pigs|goats|ducks) (?:can|may|will) have ${IT}`,
@@ -57,7 +58,7 @@ const NOT_NOW = new RegExp(
 /** Of what goes on, or why: nothing more is to be done for it. */
 const REASONS = wordSet(
   "stringy tough soft hollow chickens hens pigs compost heap rotten limp woody mushy bitter rust",
-  "beetles slugs bolted yellow moldy mouldy spotty seedy salsa supper dinner tonight rest others",
+  "beetles slugs bolted worth yellow moldy mouldy spotty seedy salsa supper dinner tonight rest others",
   "only keep carry finish continues goes lovely fine good bad gone enough time face cause",
 );
 const OF_THEM = new RegExp(

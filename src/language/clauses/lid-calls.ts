@@ -43,12 +43,14 @@ const UNCHECKED = new RegExp(
 const OTHERS = /^(?:all )?(?:the )?(?:others?|rest|everything else)(?: ones)?(?= |$)/;
 const OF_THAT = /^(?:of|in) (?:that|the same) (?:one|lot)(?= |$)/;
 const OF_LOT = /^(of|the|my|our|them|those|these|jars?|lids?|pints?|quarts?)$/;
+const WHOLE = /^(?:all|both)(?: of (?:them|those))?(?= |$)/;
+const NONE = /^(?:none|not one|not a one) of(?= |$)/;
 const BUT = /^(?:but|except(?: for)?|save|bar|less)(?= |$)/;
 const ALL = /^(?:all(?: of (?:them|those))?|everything|every one|they|them all)(?= |$)/;
 /** What changes nothing about a call. */
 const BESIDE = new RegExp(
   "^(?:it|they|them|those|these|that|this|is|are|was|were|has|have|got|the|a|lids?|jars?|ones?|" +
-    "of|and|but|too|so far|now|just|still|well|um|uh|hmm?|oh|which|both|all|nice|lovely|right|" +
+    "of|and|but|too|so far|now|just|only|still|well|um|uh|hmm?|oh|which|both|all|nice|lovely|right|" +
     "again|already|there|then|sorry)(?= |$)",
 );
 
@@ -61,14 +63,22 @@ type Call = {
   lots: NamedBatch[];
   all?: true;
   others?: true;
-  /** How many of its only lot. */
+  /** How many of its only lot; without a lot, how many the calls behind it name. */
   count?: number;
+  /** "None of the Blue Lake". */
+  none?: true;
   but?: { jars: number[]; lots: Some[]; count?: number };
   said?: "held" | "failed" | "unchecked";
 };
 
-function isAbout({ jars, lots, all, others }: Call): boolean {
-  return jars.length > 0 || lots.length > 0 || all === true || others === true;
+function isAbout({ jars, lots, all, others, count }: Call): boolean {
+  const any = all === true || others === true || count !== undefined;
+  return any || jars.length > 0 || lots.length > 0;
+}
+
+/** A number of jars that are named behind it: "two failed, P one and D two". */
+function isTotal({ jars, lots, count }: Call): boolean {
+  return count !== undefined && jars.length + lots.length === 0;
 }
 
 /** "J's fine": a lot by its mark, with nothing between it and its verb. */
@@ -104,7 +114,10 @@ class Calls {
   /** "Four Provider sealed, two Dragon Tongue": of counts in a row, one verdict is said for all. */
   private shareVerdicts(): void {
     const counted = ({ count, said }: Call) => count !== undefined && said === undefined;
+    const [first] = this.calls;
+    if (first && isTotal(first)) for (const one of this.calls) one.said ??= first.said;
     for (const [at, call] of this.calls.entries()) {
+      if (call.none) call.said ??= this.calls[at - 1]?.said;
       if (!counted(call)) continue;
       const next = this.calls.slice(at).find((one) => !counted(one));
       const said = [this.calls[at - 1], next].find((one) => one?.count !== undefined)?.said;
@@ -126,6 +139,11 @@ class Calls {
       Object.assign(this.now, { lots: [counted.lot], count: counted.count });
       return counted.next;
     }
+    const total = jar ? undefined : this.totalAt(at);
+    if (total) {
+      this.now.count = total.value;
+      return total.next;
+    }
     const lot = jar ? undefined : this.lotAt(at);
     if (!jar && !lot) return undefined;
     if (this.now.said) this.close();
@@ -142,6 +160,13 @@ class Calls {
     const from = /^(jars?|lids?|numbers?)$/.test(wordAt(words, at)) ? at + 1 : at;
     const number = smallWholeAt(words, from);
     return number && this.context.jarsSaid?.has(number.value) ? number : undefined;
+  }
+
+  /** A number that begins the sentence and is no jar's: "two failed", "only one didn't take". */
+  private totalAt(at: number) {
+    if (this.calls.length > 0 || isAbout(this.now)) return undefined;
+    const number = smallWholeAt(this.said.words, at);
+    return number && !this.context.jarsSaid?.has(number.value) ? number : undefined;
   }
 
   /** "Four Provider", "two jars of the Dragon Tongue". */
@@ -188,7 +213,17 @@ class Calls {
     if (failed) return this.says("failed", failed);
     const held = take(HELD);
     if (held && isAbout(this.now)) return this.says("held", held);
+    const none = isAbout(this.now) ? undefined : take(NONE);
+    if (none) {
+      this.now.none = true;
+      return none;
+    }
     const all = isAbout(this.now) && !this.now.said ? undefined : take(ALL);
+    const whole = this.now.lots.length > 0 && !this.now.said && !this.now.but ? take(WHOLE) : 0;
+    if (whole) {
+      this.now.all = true;
+      return whole;
+    }
     if (all && !this.isVerb(all)) {
       this.close();
       this.now.all = true;
@@ -270,17 +305,28 @@ function commandsOf(calls: readonly Call[], said: Utterance, context: Context) {
     const target = lot.variety?.toLowerCase() ?? "";
     return { target, ref: refFor(target, "sealed", said, context) };
   };
-  const counted = calls.flatMap(({ count, lots: [lot], said: says }) => {
-    if (count === undefined || !lot) return [];
-    const { target, ref } = named(lot);
-    return [commandOf(says === "held" ? "sealed" : "seal-failed", { target, count }, { ref })];
+  const counted = calls.flatMap((one) => {
+    const { lots: of, said: says } = one;
+    const whole = hasFailed(one) ? { all: true as const } : undefined;
+    const total = calls.find(isTotal)?.count;
+    const count = one.count ?? (calls.length === 2 && of.length === 1 ? total : undefined);
+    const how = whole ?? (count === undefined ? undefined : { count });
+    if (!how) return [];
+    return of.map((lot) => {
+      const { target, ref } = named(lot);
+      const held = says === "held" && !whole;
+      return held
+        ? commandOf("sealed", { target, ...how }, { ref })
+        : commandOf("seal-failed", { target, ...how }, { ref });
+    });
   });
   const without = calls.flatMap(exceptions).map(({ lot, count = 0 }) => {
     const { target, ref } = named(lot);
     return commandOf("seal-failed", { target, count }, { ref });
   });
   const whole = calls.filter((one) => {
-    return one.but !== undefined || (one.said === "held" && one.count === undefined);
+    const counts = one.count !== undefined || one.none;
+    return one.but !== undefined || (one.said === "held" && !counts);
   });
   const lots = [...new Set(whole.flatMap((one) => one.lots))].map((lot) => {
     const { target, ref } = named(lot);
@@ -296,6 +342,25 @@ function commandsOf(calls: readonly Call[], said: Utterance, context: Context) {
   ];
 }
 
+/** A whole lot that failed: "the Blue Lake both failed", "none of the Blue Lake sealed". */
+function hasFailed({ said, but, none, all, lots, jars, count }: Call): boolean {
+  if (but || lots.length === 0 || jars.length > 0 || count !== undefined) return false;
+  return none ? said === "held" : all === true && said === "failed";
+}
+
+/** A total that is not what is named behind it. */
+function isOff(calls: readonly Call[]): boolean {
+  const total = calls.find(isTotal);
+  if (!total) return false;
+  const others = calls.filter((one) => one !== total);
+  // "Two duds, both Provider": a lot alone has them all.
+  const alone = others.length === 1 ? total.count : 0;
+  const named = others.reduce((sum, { jars, lots, count }) => {
+    return sum + jars.length + (count ?? (lots.length === 1 ? (alone ?? 0) : lots.length));
+  }, 0);
+  return named !== total.count || others.some(({ said }) => said !== total.said);
+}
+
 /** Calls that leave open who is meant, or how many. */
 function isOpen(calls: readonly Call[]): boolean {
   const unchecked = calls.some(({ said }) => said === "unchecked");
@@ -307,10 +372,12 @@ function isOpen(calls: readonly Call[]): boolean {
     const total = except.reduce((sum, one) => sum + (one.count ?? 0), 0);
     const odd = but?.count !== undefined && but.count !== total;
     const empty = but && but.jars.length + except.length === 0;
-    const whole = said === "failed" && !but && jars.length === 0 && count === undefined;
+    const unmarked = said === "failed" && !but && jars.length === 0 && count === undefined;
+    const whole = unmarked && !hasFailed(call) && !calls.some(isTotal);
     const stray = others && rest && calls.length === 1;
-    const none = count !== undefined && (count < 1 || said === "unchecked" || but !== undefined);
-    return none || odd || (rest && unchecked) || uncounted || empty || whole || stray;
+    const odds = count !== undefined && (count < 1 || said === "unchecked" || but !== undefined);
+    const nobody = call.none && (lots.length === 0 || said !== "held");
+    return odds || nobody || odd || (rest && unchecked) || uncounted || empty || whole || stray;
   });
 }
 
@@ -322,8 +389,8 @@ export function lidCalls(said: Utterance, context: Context): LotWords | undefine
   if (said.asked || said.cut || !isOut(context) || UNSURE.test(textOf(said.words)))
     return undefined;
   const calls = new Calls(said, context).read();
-  if (!calls || isOpen(calls)) return undefined;
-  if (calls.length < 2 && !calls.some(({ but }) => but)) return undefined;
+  if (!calls || isOpen(calls) || isOff(calls)) return undefined;
+  if (calls.length < 2 && !calls.some((one) => one.but || hasFailed(one))) return undefined;
   const commands = commandsOf(calls, said, context);
   if (!commands || commands.length === 0) return undefined;
   return { commands, clauses: [said], others: [], accounted: true };

@@ -26,9 +26,11 @@ const INTO = new RegExp(
 const NOT_NOW = /\b(not|never|will|would|should|could|if|next|ready|wait|waits|still|left)\b/;
 
 type Part = { lot: NamedBatch; count: number };
+/** A clause's parts; `total` where it is nothing but how many went in of all. */
+type Read = { parts: Part[]; total?: number };
 
 /** The lots of a clause, each with its number, 0 for all of it; undefined where more is said. */
-function partsIn(clause: Utterance, { running }: Context): Part[] | undefined {
+function partsIn(clause: Utterance, { running }: Context): Read | undefined {
   const { words } = clause;
   const parts: Part[] = [];
   let count: number | undefined;
@@ -45,17 +47,25 @@ function partsIn(clause: Utterance, { running }: Context): Part[] | undefined {
     } else if (!BESIDE.has(wordAt(words, at))) return undefined;
     at = lot?.next ?? number?.next ?? at + 1;
   }
-  return count === undefined ? parts : undefined;
+  if (count === undefined) return { parts };
+  return parts.length === 0 ? { parts, total: count } : undefined;
+}
+
+function sum(counts: readonly number[]): number {
+  return counts.reduce((all, one) => all + one, 0);
 }
 
 /** Undefined where fewer than two lots are said to be in, or anything else is said of them. */
 export function loadedLots(said: Utterance, context: Context): LotWords | undefined {
   const all = textOf(said.words);
   const asks = said.asked || said.cut || beginsAsking(said.words.map(({ word }) => word));
-  if (asks || NOT_NOW.test(all) || !INTO.test(all) || !isToLoad(context)) return undefined;
   const clauses = clausesIn(said);
+  const into = [said, ...clauses].some(({ words }) => INTO.test(textOf(words)));
+  if (asks || NOT_NOW.test(all) || !into || !isToLoad(context)) return undefined;
   const read = clauses.map((clause) => partsIn(clause, context));
-  const parts = read.flatMap((one) => one ?? []);
+  const parts = read.flatMap((one) => one?.parts ?? []);
+  const [total] = read.flatMap((one) => one?.total ?? []);
+  if (total !== undefined && total !== sum(parts.map(({ count }) => count))) return undefined;
   const lots = new Set(parts.map(({ lot }) => lot));
   if (lots.size < 2 || lots.size < parts.length) return undefined;
   const refs = parts.map(({ lot }) => refOfLot(lot));
@@ -66,7 +76,7 @@ export function loadedLots(said: Utterance, context: Context): LotWords | undefi
   const target = parts.map(({ lot }) => lot.variety?.toLowerCase() ?? "").join(" and ");
   const counts = parts.map(({ count }) => count);
   const others = clauses.filter((_, at) => read[at] === undefined);
-  const told = clauses.filter((_, at) => (read[at]?.length ?? 0) > 0);
+  const told = clauses.filter((_, at) => read[at] !== undefined);
   return {
     commands: [commandOf("loaded", { target, counts }, { ref })],
     clauses: told,

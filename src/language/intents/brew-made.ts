@@ -8,14 +8,14 @@ export const brewMade: MeaningOf<"brew-made"> = {
   plainly: true,
   report: true,
   when: ["stage:filling"],
-  slots: { target: "name", count: "count" },
+  slots: { target: "name", count: "count", jars: "numbers" },
   example: "the brine ran out",
   wordings: [
     `[the|our|my|this|that] <brew> (ran out|has run out|is all gone|is gone|is all used up|is used
-    up|gave out|did not reach|did not last|was not enough|is all out) [on (me|us)] [<after>]`,
+    up|gave out|did not reach|did not last|was not enough|is all out) [on (me|us)] [<after>|<at-jar>]`,
     `<we> (have run out|ran out|have just run out|just ran out|are out|are all out|am out|am all
     out) of [the] <brew> [<after>]`,
-    `<we> (am making|are making|made|have made|am boiling|are boiling|am mixing|are mixing|mixed|am
+    `[<we>] (making|am making|are making|made|made up|have made|have made up|am boiling|are boiling|am mixing|are mixing|mixed|am
     mixing up|are mixing up|mixed up|am starting|are starting|started|have started|am cooking|are
     cooking|am heating|are heating|put on|am putting on|have put on) <more> [<after>]`,
     "<more> [is on|is on the stove|is coming|is going on|goes on] [now]",
@@ -28,6 +28,7 @@ export const brewMade: MeaningOf<"brew-made"> = {
       [the] <brew>|(another|a second|a new|new|fresh|more|some more|a fresh|a third) <brew>|
       (another|a second|a fresh) (pot|potful)
     `,
+    "at-jar": "(after|with|at|on) <numbered>",
     after: "(after|with|at) {count} [jars|pints|quarts|half pints|filled|of them] [filled|full]",
   },
 };

@@ -20,6 +20,8 @@ export const lidsMarked: MeaningOf<"lids-marked"> = {
   wordings: [
     "[<the>] {target} [lids|jars] <gets-mark> <lid-sign> <on-its-lid>",
     "[<the>] {target} (lids|jars) <gets-mark> <lid-sign>",
+    "[<the>] {target} (gets|takes|will have) <lid-sign>",
+    "mark [<the>] {target} [lids|jars|ones] <lid-sign>",
     "[<the>] lids (of|on|for) [<the>] {target} <gets-mark> <lid-sign>",
     `[<we>] [am|are|have|will] (mark|marked|marking|label|labeling|put|putting|write|writing)
     [<the>] {target} [lids|jars|ones] (with|as|by) <lid-sign> [<on-its-lid>]`,

@@ -1,3 +1,4 @@
+import { isTarget } from "../values/named-recipe.ts";
 import type { MeaningOf } from "./meaning.ts";
 import { ofRecord } from "./of-record.ts";
 
@@ -9,7 +10,11 @@ export const pantry: MeaningOf<"pantry"> = {
   ofRecord: true,
   slots: { target: "name" },
   parts: ["bare"],
-  finish: ofRecord,
+  finish: ({ target, ...raw }, ...rest) => {
+    const said = isTarget(target) ? target.said : target;
+    const all = said === "jars" || said === undefined;
+    return ofRecord(all ? raw : { target, ...raw }, ...rest);
+  },
   example: "how many jars of beets are left",
   wordings: [
     `what (is|have (we|i) got|do (we|i) have) left of [<the>|our] {target:open}
@@ -30,6 +35,7 @@ export const pantry: MeaningOf<"pantry"> = {
     "(what|which) [jars|ones|one] (goes|go|is|are|has) [the] (first|oldest|to go first)",
     `(where|in which place) (are|is|did (i|we) put|did (i|we) store|have (i|we) put) <the>
     {target} <put-by>`,
+    "where (is|are) [<the>] {target:open} {bare=true} [now|kept]",
     `(do|have) (we|i) [still] (have|got) [any] [jars of] [<the>] {target} [left] <in-the-pantry>`,
     "(are|is) there [any] [more] [jars of] {target} [left] <in-the-pantry>",
     "(read|list|show|tell) me (the pantry|what is in the pantry|the stores|what we have put by)",

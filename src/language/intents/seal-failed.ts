@@ -17,7 +17,7 @@ export const sealFailed: MeaningOf<"seal-failed"> = {
   report: true,
   when: ["load:out", "asked:seals"],
   ofRecord: true,
-  slots: { target: "name", count: "count", jars: "numbers", othersSealed: "flag" },
+  slots: { target: "name", all: "flag", count: "count", jars: "numbers", othersSealed: "flag" },
   parts: ["size", "seen"],
   example: "jar three didn't seal",
   finish: ({ size: _size, seen: _seen, ...slots }, _context, _plain, { words }) => {

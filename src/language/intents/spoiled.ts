@@ -24,6 +24,9 @@ export const spoiled: MeaningOf<"spoiled"> = {
     <gone-bad> [<off>]`,
     `(a|one|the) (jar|lid) [is|was|has|had] [gone|just] <gone-bad> [<off>]`,
     "[<came-upon>] {count} <gone-bad> (jar|jars) [<off>]",
+    `[<we>|i|i have|we have|had to] [just] (threw|tossed|chucked|pitched|dumped|binned|trashed)
+    [out|away] {count} [<jars-or-size> of [<the>]] {target:open} [out|away] [because|as|since]
+    (it|they) (is|are|was|were|had|has|have|had gone|has gone|went) <gone-bad>`,
     "<some-jars> [is|are|was|were|has|have|had] [gone|just|still|both] <gone-off> [<off>]",
     `[there is|there was|i found|we found|i see] [some] {sign=moldy} (mold|fuzz) (on|in) [top of]
     [<the>] {target}`,

@@ -2,7 +2,11 @@ import type { Finish, MeaningOf } from "./meaning.ts";
 
 const finishTaste: Finish = ({ scores, scoreName, score, ...rest }) => {
   const named = typeof scoreName === "string" ? { [scoreName]: score } : {};
-  return { slots: { ...rest, ...named, ...scores } };
+  const all = { ...named, ...scores };
+  // "Lost half its brine": a part of something is no score.
+  if (Object.values(all).some((one) => typeof one === "number" && one > 0 && one < 1))
+    return undefined;
+  return { slots: { ...rest, ...all } };
 };
 
 /** Scores of a tasting, by their names. */

@@ -116,7 +116,10 @@ class Names {
       const jar = this.byId(word, value, this.wholeIds.get(this.said.words[at]?.start ?? 0));
       return jar && { ...place, ...jar };
     }
-    if (COUNTED.has(this.word(next)) && !JAR_WORDS.has(this.word(at - 1))) return undefined;
+    // "Threw P four out", but "p four out of six".
+    const counts = this.word(next) === "out" ? this.word(next + 1) === "of" : true;
+    const isCount = counts && COUNTED.has(this.word(next));
+    if (isCount && !JAR_WORDS.has(this.word(at - 1))) return undefined;
     const mark = this.markOf(word, at, last);
     return mark === undefined || value > 99
       ? undefined
