@@ -258,7 +258,8 @@ export type SlotsOf = {
   };
   /**
    * `brew` where it was asked how many hold one that ran out; `not` is a count that was wrong,
-   * `corrected` where it was not said which; `more` where the count comes on top of what stands.
+   * `corrected` where it was not said which; `more` where the count comes on top of what stands;
+   * `mixed` where jars of smaller sizes are among them.
    */
   "jars-filled": Targeted & {
     count?: number;
@@ -267,6 +268,7 @@ export type SlotsOf = {
     not?: number;
     corrected?: true;
     more?: true;
+    mixed?: true;
   };
   sealed: Targeted & { all?: true; count?: number; jars?: number[] };
   /** `othersSealed` where the rest was reported sealed in the same breath. */

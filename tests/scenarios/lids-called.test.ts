@@ -94,6 +94,14 @@ describe("lids called by their marks", () => {
     ["all good except two, one P and one D", [5, 1], [3, 1]],
     ["six Provider and two Dragon Tongue sealed", [6, 0], [2, 0]],
     ["two of the Provider and one Dragon Tongue didn't", [0, 2], [0, 1]],
+    ["two failed, P one and D two", [0, 1], [0, 1]],
+    ["two duds, both Provider", [0, 2], [0, 0]],
+    ["only one didn't take, it's a Dragon", [0, 0], [0, 1]],
+    ["none of the Dragon Tongue sealed", [0, 0], [0, 4]],
+    ["all the Provider failed", [0, 6], [0, 0]],
+    ["two Provider and the Dragon Tongue sealed", [2, 0], [4, 0]],
+    ["Provider all sealed, Dragon Tongue too", [6, 0], [4, 0]],
+    ["everything but a Dragon Tongue", [6, 0], [3, 1]],
   ])(
     "are counted by lots, and no lot that nobody spoke of is sealed: %s",
     async (text, ...lots) => {

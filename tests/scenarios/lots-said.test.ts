@@ -235,3 +235,40 @@ describe("names with letters that English has not", () => {
     expect(facts(played, "jar-broken")).toMatchObject([{ batch: "270814-2", jars: [3] }]);
   });
 });
+
+describe("jars of two sizes in one count", () => {
+  it.each([
+    "six pints and two half pints filled",
+    "six pints and two half pints of Provider filled",
+  ])("go by the larger, once that is agreed to: %s", async (text) => {
+    expect(facts(await said(THREE, text), "jars-filled")).toEqual([]);
+    const filled = facts(await said(THREE, text, "yes"), "jars-filled");
+    expect(filled).toMatchObject([{ count: 8, size: "pint" }]);
+  });
+
+  it("are not counted at all where the larger was not tested", async () => {
+    const played = await said(THREE, "six pints and two quarts filled");
+    expect(facts(played, "jars-filled")).toEqual([]);
+  });
+});
+
+describe("brine that ran out at a jar", () => {
+  it.each(["brine ran out at P five", "ran out of brine after P five"])(
+    "filled those up to it: %s",
+    async (text) => {
+      const played = await said(THREE, text);
+      expect(facts(played, "jars-filled")).toMatchObject([{ count: 5, brew: 0 }]);
+      expect(facts(played, "brew-made")).toHaveLength(1);
+    },
+  );
+});
+
+describe("jars thrown out of store", () => {
+  it.each([
+    ["threw P four out", "jars-discarded"],
+    ["threw out a jar of the Provider", "jars-discarded"],
+    ["threw out a Provider, it was leaking", "spoiled"],
+  ])("are no food any more: %s", async (text, type) => {
+    expect(facts(await said(ON_THE_SHELF, text), type)).toMatchObject([{ batch: "270814-1" }]);
+  });
+});

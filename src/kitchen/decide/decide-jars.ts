@@ -176,6 +176,12 @@ function countTold(deciding: Deciding<"jars-filled">, found: LotOf, isNamed: boo
   }
   const untested = otherSize(deciding, batch, size);
   if (untested !== undefined) return refused(`${untested}.`);
+  const { mixed } = wish.command.slots;
+  if (mixed && !wish.confirmed) {
+    const by = `all by the time for a ${size ?? batch.jar}`;
+    const all = `I keep one size for a lot: ${count} jars, ${by}`;
+    return askYes(wish, `${all}, which is enough for smaller ones. Shall I? Say yes or no.`);
+  }
   const of = heating ? brewNow(batch) - 1 : brew;
   const gone = without.length > 0 ? { without } : {};
   const its = { ...(of === undefined ? {} : { brew: of }), ...gone };

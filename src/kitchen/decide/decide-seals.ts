@@ -187,6 +187,9 @@ export function decideSealFailed(deciding: Deciding<"seal-failed">): Decision {
     return refused(`Which ${slots.count} did not seal? Say the marks, or ${few.join(" and ")}.`);
   }
   if (lots.length > 1) return askWhichLot(wish, "Which batch:", lots);
+  if (slots.all) {
+    return done(...open.flatMap((part) => failedFacts(deciding, part, left(part), [])));
+  }
   if (holding.length > 1) return failedInSeveral(deciding, holding);
   const { load, part, of } = one;
   const inside = jarsIn(state, load, part);
@@ -201,7 +204,7 @@ export function decideSealFailed(deciding: Deciding<"seal-failed">): Decision {
   };
   const twice = jars.find(failed);
   if (twice !== undefined) return refused(`Jar ${twice} is down as failed already.`);
-  const count = slots.jars?.length ?? slots.count ?? (slots.all ? left(one) : 1);
+  const count = slots.jars?.length ?? slots.count ?? 1;
   if (!(Number.isInteger(count) && count > 0 && count <= left(one))) {
     return refused("That is more jars than are left. How many did not seal?");
   }

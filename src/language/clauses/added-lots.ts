@@ -18,6 +18,7 @@ const ADDS = new RegExp(
   `\\b${PUT}\\b(?: \\S+){0,9}? (?:in|into|to|with|too|as well|along|together)\\b|` +
     "\\badd(?:ing)? (?:it|them|that|this|those|the|an?|another|some|in)\\b|" +
     "\\b(?:go|goes|going) in\\b|\\bon top of (?:it|them|that|those)\\b|" +
+    "\\b(?:turned up|came to light)$|" +
     "\\b(?:there (?:is|are)|(?:i|we) (?:found|have got)|forgot) .*\\b(?:too|as well|also)\\b|" +
     "\\b(?:for|in) the same (?:brine|syrup|pot|batch)\\b|\\bwith the (?:others|rest)\\b",
 );

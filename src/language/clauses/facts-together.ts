@@ -101,6 +101,22 @@ function completes(one: Command, other: Command): boolean {
   return one.intent === other.intent && mine.length > 0 && theirs.length > 0 && apart;
 }
 
+/** "Six pints and two half pints filled": one count, by the larger of its sizes. */
+function ofTwoSizes(one: Command, other: Command): Command | undefined {
+  if (one.intent !== "jars-filled" || other.intent !== "jars-filled") return undefined;
+  const [size, further] = [one.slots.size, other.slots.size];
+  const named = [one, other].filter(({ slots }) => slots.target !== undefined);
+  if (!size || !further || size === further || named.length === 2) return undefined;
+  const count = (one.slots.count ?? 0) + (other.slots.count ?? 0);
+  const [larger] = [size, further].toSorted((a, b) => SIZES.indexOf(b) - SIZES.indexOf(a));
+  const by = named[0] ?? one;
+  return withSlots(by as typeof one, { count, size: larger, mixed: true });
+}
+
+const SIZES: readonly (string | undefined)[] = [
+  ...["quarter-pint", "half-pint", "12-ounce", "pint", "pint-and-a-half", "quart", "half-gallon"],
+];
+
 /** Of one meaning, what its clauses say together, unless they contradict each other. */
 export function merged(facts: readonly ClauseFact[]): ClauseFact[] {
   const list: ClauseFact[] = [];
@@ -111,6 +127,11 @@ export function merged(facts: readonly ClauseFact[]): ClauseFact[] {
     });
     if (same) continue;
     const last = list.at(-1);
+    const sizes = last && ofTwoSizes(last.command, fact.command);
+    if (last && sizes) {
+      list[list.length - 1] = { ...last, command: sizes };
+      continue;
+    }
     if (last && completes(last.command, fact.command)) {
       const command = withSlots(last.command, { ...slots, ...last.command.slots });
       list[list.length - 1] = { ...last, command };

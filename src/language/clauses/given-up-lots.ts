@@ -58,8 +58,8 @@ const NOT_NOW = new RegExp(
 /** Of what goes on, or why: nothing more is to be done for it. */
 const REASONS = wordSet(
   "stringy tough soft hollow chickens hens pigs compost heap rotten limp woody mushy bitter rust",
-  "beetles slugs bolted worth yellow moldy mouldy spotty seedy salsa supper dinner tonight rest others",
-  "only keep carry finish continues goes lovely fine good bad gone enough time face cause",
+  "beetles slugs bolted worth yellow moldy mouldy spotty seedy salsa supper dinner tonight rest",
+  "others only keep carry finish continues goes lovely fine good bad gone enough time face cause",
 );
 const OF_THEM = new RegExp(
   "^(?:they|it|them|these|those|all|too|because|since|not worth|just|only|keep|carry|finish|" +

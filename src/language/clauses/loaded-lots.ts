@@ -21,7 +21,7 @@ const INTO = new RegExp(
   "\\b(?:in|into|down|inside)(?: now| together)?$|" +
     "\\b(?:in|into) the (?:canner|pot|water|bath|kettle)\\b|" +
     "^(?:so |okay |right )*(?:we |i )?(?:have |just )*(?:loaded|lowered)\\b|" +
-    "\\b(?:first|second|third|this|that) load (?:is|has|was)\\b",
+    "\\bcanner is (?:loaded|full)\\b|\\b(?:first|second|third|this|that) load (?:is|has|was)\\b",
 );
 const NOT_NOW = /\b(not|never|will|would|should|could|if|next|ready|wait|waits|still|left)\b/;
 

@@ -16,7 +16,7 @@ export const jarsFilled: MeaningOf<"jars-filled"> = {
   when: ["stage:filling"],
   slots: {
     ...({ target: "name", count: "count", size: "size", brew: "number", not: "number" } as const),
-    ...({ more: "flag", corrected: "flag" } as const),
+    ...({ more: "flag", corrected: "flag", mixed: "flag" } as const),
   },
   parts: ["at", "when", "other", "bare"],
   // When they were filled is kept nowhere.

@@ -63,7 +63,7 @@ export const opened: MeaningOf<"opened"> = {
     "one-of-them": "<numbered>|{jars:jar-list}",
     "at-table": `
       [for [<the>|my|our] (supper|dinner|lunch|breakfast|toast|tea|table)] (tonight|today|now|just
-      now|last night|this (morning|afternoon|evening))|for [<the>|my|our] (supper|dinner|lunch|
+      now|last night|this (morning|afternoon|evening|week))|for [<the>|my|our] (supper|dinner|lunch|
       breakfast|toast|tea|table)|(from|off|out of) the (pantry|shelf|cellar|basement)|
       [on] (monday|tuesday|wednesday|thursday|friday|saturday|sunday) [night]
     `,

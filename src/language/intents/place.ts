@@ -16,7 +16,8 @@ export const place: MeaningOf<"place"> = {
   ],
   lists: {
     "put-away": `
-      (put|moved|carried|stored|took|brought|shifted|shoved|hauled|lugged) [all [of]|the rest of]
+      (put|move|shift|carry|moved|carried|stored|took|brought|shifted|shoved|hauled|lugged) [all
+      [of]|the rest of]
     `,
     "into-place": `
       (in|into|to|down in|down to|on|down) [<the>] (root cellar|cellar) {place=cellar}|
