@@ -6,7 +6,7 @@ export const brewOf: MeaningOf<"brew-of"> = {
   plainly: true,
   report: true,
   tellsOf: { about: "jars" },
-  when: ["stage:filling", "load:waiting"],
+  when: ["stage:filling"],
   slots: { target: "name", jars: "numbers", count: "count", which: "word", brew: "word" },
   example: "the last two came out of the second pot",
   wordings: [

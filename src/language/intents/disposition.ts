@@ -63,7 +63,7 @@ export const disposition: MeaningOf<"disposition"> = {
       set: { what: "discard" },
       phrases: [
         `[<we>|i|i have|we have|had to] [just] (threw|tossed|chucked|pitched|dumped|binned|trashed)
-        [out|away] {count} <jars-or-size> of [<the>] {target:open} [out|away]`,
+        [out|away] {count} (jar|jars|pint|pints|quart|quarts) of [<the>] {target:open} [out|away]`,
         `[<we>|i|i have|we have|had to] [just] (threw|tossed|chucked|pitched|dumped|binned|trashed)
         [out|away] <numbered> [out|away|in the (trash|garbage|bin|compost)]`,
         `[<the>] <numbered> (is|are|was|went|has gone) [all|a bit|very|so] (cloudy|brown|murky|dark|
