@@ -34,6 +34,9 @@ export const GLOSSARY = {
   ph: "The pH says how sour something is: the lower, the sourer. Under 4.6 the germ of botulism does not grow.",
   botulism:
     "Botulism is a poisoning. Its germ grows without air, in low-acid food. You cannot see it, smell it or taste it, and it can kill.",
+  "air-bubbles":
+    "Air bubbles are freed by running a spatula around inside the filled jar. Left in, they lower the headspace and can spoil the seal.",
+  "salt-and-chill": "Salt and ice draw water out of the slices, so that the pickles stay crisp.",
   siphoning:
     "Siphoning is liquid drawn out of the jars during or after a process, mostly because the heat changed too fast.",
   band: "The band is the ring that holds the lid while the jar is in the canner. It comes off for the shelf.",

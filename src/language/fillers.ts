@@ -168,8 +168,10 @@ export const ASIDES = `
 `;
 
 const OPENING = new RegExp(
-  "^((so|well|oh|ah|now|and) )*(okay|all right|right|righto|fine|good|great|lovely|very well|" +
-    "sure|thanks|thank you|cheers|ta|well|sorry|listen|look|whatever|hello|hi|hey|" +
+  "^((so|well|oh|ah|now|and) )*(um|uh|er|hm|mm|hmm|okay|all right|right|righto|fine|" +
+    "good|great|lovely|very well|sure|thanks|thank you|cheers|ta|well|sorry|listen|look|" +
+    "whatever|hello|hi|hey|" +
+    "(hang|hold) on( (a|one|just a) (minute|second|moment|bit))?|" +
     "good (morning|afternoon|evening)|((do )?you know|guess|(i )?tell you) what)" +
     "( (then|now|so|there|again|you|everyone|love|(my|old) (friend|dear|love)|friend|dear))*$",
 );

@@ -34,7 +34,8 @@ const STOPS: readonly (readonly [Stopping, RegExp])[] = [
   ["denied", /^(i|we) (never|(will|am|are|is|was|were|have|had|would|could|did|do) not)\b/],
   ["denied", /^(it is not true|it is not so|nobody|nothing|none)\b|\bnot (broken|cracked)\b/],
   ["reported", new RegExp(`\\b(?!(?:${OWN_WORD}) )\\w+ (${SAYS})\\b`)],
-  ["past", new RegExp(`^${DAY}\\b|\\b${DAY}$|^back (in|then|when)\\b|\\b(i|we) used to\\b`)],
+  ["past", new RegExp(`^${DAY}\\b|\\b${DAY}$|\\b(i|we) used to\\b`)],
+  ["elsewhere", /^back (in|then|when)\b/],
   ["past", /^(do you )?remember (when|how|(the|that) (time|day|summer|year))\b|^(i|we) once\b/],
   ["past", /^(one|another) time\b|^once upon\b/],
   ["elsewhere", /\b(i|we) (told|asked|am telling|am asking|was telling|said to) (?!you\b)/],
@@ -143,7 +144,7 @@ export function isStopped(
     return elsewhere || NEARLY.test(textOf((clause ?? said).words));
   }
   const own = DENIABLE.has(intent) && !whole ? stoppingFrame(clause ?? said) : undefined;
-  if (own === "denied" || own === "imagined") return true;
+  if (own === "denied" || own === "imagined" || own === "elsewhere") return true;
   if (OF_ITSELF.has(intent)) return false;
   if (cost === "harmless" && !WRITTEN.has(intent)) return false;
   if ((clause ?? said).asked && report) return true;

@@ -6,13 +6,13 @@
 
 import { type Command, commandOf } from "../kitchen/command.ts";
 import { foodsNamed } from "../recipe/foods/name-foods.ts";
+import { likelyAnswer } from "./answers/likely-answer.ts";
 import { unhedged, yesAlone } from "./answers/plain-yes.ts";
 import { wholeOrders } from "./clauses/beside-begins.ts";
-import { agreeing, Hearing, MOST_CANDIDATES } from "./clauses/clause-facts.ts";
-import type { ClauseFact } from "./clauses/facts-together.ts";
+import { Hearing } from "./clauses/clause-facts.ts";
 import { withImplied } from "./clauses/implied.ts";
-import { begunLots, lotsRead } from "./clauses/lots-read.ts";
-import { besideText } from "./clauses/whole-clauses.ts";
+import { lotsRead } from "./clauses/lots-read.ts";
+import { asksThroughout } from "./clauses/whole-clauses.ts";
 import type { Context } from "./context.ts";
 import { withEvidence } from "./evidence/doubts.ts";
 import { isElsewhere } from "./evidence/elsewhere.ts";
@@ -22,17 +22,17 @@ import { isStopped } from "./frames.ts";
 import type { Heard, Read } from "./heard.ts";
 import { isIntent, MEANINGS } from "./intents/all.ts";
 import type { Models } from "./model/linear-model.ts";
-import { type Guess, shippedModels } from "./model/shipped.ts";
+import { shippedModels } from "./model/shipped.ts";
 import { asNamed, sealsMeant, withJars, withLots } from "./named-jars.ts";
 import { type Recalled, recalled } from "./own-words.ts";
-import { toldWithin } from "./polite-reports.ts";
+import { readIn } from "./reader.ts";
 import { withoutFirstThoughts } from "./second-thoughts.ts";
-import { CERTAIN, LEAST_KNOWN, surelyUnderstood, understandUtterance } from "./understand.ts";
+import { CERTAIN } from "./understand.ts";
 import { finishSlots } from "./values/finish-slots.ts";
 import { type JarsNamed, jarsNamed } from "./values/jar-names.ts";
 import { lotsWhen } from "./values/lots-when.ts";
-import { BOUNDS, contradicted, DIRECT, frameOf, isToAsk } from "./weighing.ts";
-import { type Utterance, utteranceOf } from "./words.ts";
+import { BOUNDS, DIRECT } from "./weighing.ts";
+import type { Utterance } from "./words.ts";
 
 /** Hears a sentence. Deterministic; any text at all gives an answer, in bounded time. */
 export function hear(words: string, context: Context, models: Models = shippedModels()): Heard {
@@ -99,7 +99,7 @@ function heardIn(words: string, context: Context, models: Models): Read {
   const read = unmixed(lots ?? readIn(said, context, hearing));
   const kept = unlessAnswers(unlessStopped(read, said), said, context);
   const plainly = unhedged(yesAlone(kept, said, context), said, context);
-  const anew = urgentFirst(plainly, said, hearing);
+  const anew = urgentFirst(askedBack(plainly, said, hearing), said, hearing);
   const own = anew.reading === "sure" ? undefined : recalled(words, said, anew, hearing);
   const heard = own ? recalling(anew, own) : anew;
   const commands =
@@ -135,6 +135,19 @@ function recalling(heard: Read, { command, memory }: Recalled): Read {
   return { ...heard, reading: "sure", commands: [command], candidates: [command], memory };
 }
 
+/** How likely words have to be about what is asked, for what they may answer to be asked back. */
+const ABOUT_ASKED = 0.5;
+
+/** An answer of safety in words that are no plain one is asked back, and they are kept. */
+function askedBack(heard: Read, said: Utterance, { context }: Hearing): Read {
+  const { question } = context;
+  if (heard.reading === "sure" || !question?.guards || question.kind === "yes-no") return heard;
+  const about = heard.intents.filter(({ name }) => /^(factor|answer|yes|no)$/.test(name));
+  const likely = about.reduce((sum, { probability }) => sum + probability, 0);
+  const answer = likely >= ABOUT_ASKED ? likelyAnswer(said, question, context) : undefined;
+  return answer ? { ...heard, reading: "ask", candidates: [answer, ...heard.candidates] } : heard;
+}
+
 /** Somebody hurt or in danger comes before whatever else was said, and before all questions. */
 function urgentFirst(heard: Read, said: Utterance, hearing: Hearing): Read {
   const { context } = hearing;
@@ -143,7 +156,14 @@ function urgentFirst(heard: Read, said: Utterance, hearing: Hearing): Read {
   const likely = hearing.urgentIn(said) ?? whole;
   const isUrgent = ({ intent }: Command) => MEANINGS[intent].urgent === true;
   if (heard.reading === "sure" && commands.some(isUrgent)) {
-    return { ...heard, commands: commands.filter((one) => isUrgent(one) || !isHarmless(one)) };
+    // "Hand, boiling water, help": one word of it calls, another says what for.
+    const named = commands.map((one) => {
+      const whole = isUrgent(one) && Object.keys(one.slots).length === 0;
+      return (whole && finishSlots(one.intent, {}, one.confidence, said, context)) || one;
+    });
+    const beside = (one: Command) =>
+      !isHarmless(one) && (MEANINGS[one.intent].cost !== "clearing" || one.confidence >= CERTAIN);
+    return { ...heard, commands: named.filter((one) => isUrgent(one) || beside(one)) };
   }
   // Where all else is questions, a lesser guess is enough: their answers can wait.
   const alone = commands.every(isHarmless);
@@ -169,12 +189,13 @@ function unlessStopped(heard: Read, said: Utterance): Read {
   const meant = heard.reading === "ask" && likely ? [likely] : heard.commands;
   if (heard.polite) return heard;
   const whole = heard.whole === true;
+  const told = asksThroughout(said) ? said : { ...said, asked: false };
   const stopped = meant.some((one, at) => {
-    const clause = heard.reading === "sure" ? heard.clauses?.[at] : undefined;
+    const clause = heard.clauses?.[at];
     // A loss is believed whatever it is told along with.
     const guessed = heard.reading === "ask" || (!whole && one.intent === "done");
     if (guessed && isElsewhere(clause ?? said)) return true;
-    return isStopped(one, said, { whole, ...(clause ? { clause } : {}) });
+    return isStopped(one, told, { whole, ...(clause ? { clause } : {}) });
   });
   return stopped ? { ...heard, reading: "unknown", commands: [] } : heard;
 }
@@ -191,112 +212,4 @@ function unlessAnswers(heard: Read, said: Utterance, { question }: Context): Rea
     return !answer && confirms.length === 0 && (cost === "changing" || cost === "clearing");
   });
   return another ? { ...heard, reading: "unknown", commands: [] } : heard;
-}
-
-/** A report wrapped in a question or an order to write it down; a note as such is kept as well. */
-function toldPolitely(said: Utterance, context: Context): Read | undefined {
-  for (const told of toldWithin(said.text)) {
-    const report = surelyUnderstood(utteranceOf(told), context);
-    if (!report || !MEANINGS[report.intent].report) continue;
-    const { cost } = MEANINGS[report.intent];
-    const note = /\bnote\b/i.test(said.text) ? understandUtterance(said, context) : undefined;
-    if (note?.intent === "note" && cost !== "raising") continue;
-    const commands = note?.intent === "note" ? [report, note] : [report];
-    return {
-      reading: "sure",
-      commands,
-      candidates: [report],
-      frame: "said",
-      intents: [],
-      whole: true,
-      polite: true,
-    };
-  }
-  return undefined;
-}
-
-/** No surer than this, a report was gathered from words in no known order. */
-const GATHERED = 0.7;
-
-/** Readings of one sentence, put together as what they come to. */
-class Reader {
-  private readonly whole: Guess;
-
-  constructor(
-    private readonly said: Utterance,
-    private readonly hearing: Hearing,
-  ) {
-    this.whole = hearing.guess(said);
-  }
-
-  private read(reading: Heard["reading"], commands: Command[], all: readonly Command[]): Read {
-    const once = all.filter(({ intent }, at) => all.findIndex((o) => o.intent === intent) === at);
-    const { intents } = this.whole;
-    const candidates = once.slice(0, MOST_CANDIDATES);
-    return { reading, commands, candidates, frame: frameOf(this.whole), intents };
-  }
-
-  /** A wording covers the sentence: it is believed, unless the model is sure of another frame. */
-  worded(plain: Command): Read {
-    const answered =
-      this.hearing.answeredFirst(this.said, plain, this.whole) ??
-      this.orderedBefore(plain) ??
-      besideText(this.said, plain, this.hearing.context) ??
-      this.hearing.runTogether(this.said);
-    if (answered) return this.facts(answered, []);
-    if (!contradicted(plain, this.whole)) {
-      return { ...this.read("sure", [plain], [plain]), whole: true };
-    }
-    return this.read("ask", [], [...this.hearing.eachReading(this.said, this.whole), plain]);
-  }
-
-  /** "Start the beans and set a timer": what is ordered first is no label of the second. */
-  private orderedBefore(plain: Command): readonly ClauseFact[] | undefined {
-    if (!("label" in plain.slots)) return undefined;
-    const { facts } = this.hearing.several(this.said, this.whole);
-    const both = facts.length > 1 && facts[0]?.command.intent === "begin";
-    return both && facts.some(({ command }) => command.intent === plain.intent) ? facts : undefined;
-  }
-
-  private facts(list: readonly ClauseFact[], readings: readonly Command[]): Read {
-    const commands = list.map(({ command }) => command);
-    const clauses = list.map(({ clause }) => clause);
-    return { ...this.read("sure", commands, [...commands, ...readings]), clauses };
-  }
-
-  /** No wording covers it surely; `plain` is what one may. */
-  guessed(plain: Command): Read {
-    const readings = [...this.hearing.eachReading(this.said, this.whole)];
-    const unsure = this.hearing.notKnown(this.said, plain, readings);
-    if (unsure) return this.read("sure", [unsure], [unsure, ...readings]);
-    const { facts, unused } = this.hearing.several(this.said, this.whole);
-    const gathered = plain.confidence <= GATHERED && MEANINGS[plain.intent].report;
-    const known = plain.intent !== "unknown" && (!gathered || agreeing(plain, this.whole));
-    const surer = facts.some(({ command }) => command.confidence > plain.confidence);
-    if (facts.length > 1 || (facts.length === 1 && (!known || surer)))
-      return { ...this.facts(facts, readings), left: unused };
-    const all = [plain, ...readings];
-    if (known && plain.confidence > LEAST_KNOWN) return this.read("sure", [plain], all);
-    if (known) return this.read("ask", [], all);
-    const [best] = readings;
-    if (best && this.hearing.isToAct(best, this.whole)) return this.read("sure", [best], readings);
-    const asked = readings.filter((one) => isToAsk(one, this.whole));
-    return asked.length > 0
-      ? this.read("ask", [], [...asked, ...readings])
-      : this.read("unknown", [], readings);
-  }
-}
-
-function readIn(said: Utterance, context: Context, hearing: Hearing): Read {
-  const begins = begunLots(said, context);
-  if (begins.length > 0) {
-    const candidates = begins.slice(0, MOST_CANDIDATES);
-    return { reading: "sure", commands: begins, candidates, frame: "ordered", intents: [] };
-  }
-  const told = toldPolitely(said, context);
-  if (told) return told;
-  const plain = understandUtterance(said, context);
-  const reader = new Reader(said, hearing);
-  const certain = plain.intent !== "unknown" && plain.confidence >= CERTAIN;
-  return certain ? reader.worded(plain) : reader.guessed(plain);
 }

@@ -1,4 +1,4 @@
-/** What a sentence comes to, once all the evidence is weighed. */
+/** What is heard in a sentence, finished and on the way there. */
 import type { Command, Evidence } from "../kitchen/command.ts";
 import type { OwnWords } from "../kitchen/own-words.ts";
 import type { Frame } from "./model/corpus.ts";
@@ -16,6 +16,8 @@ export type Read = Omit<Heard, "unused"> &
     left?: readonly Utterance[];
     polite?: boolean;
     accounted?: true;
+    /** The clause of what is asked about besides. */
+    asks?: Utterance;
     /** The words in which doubts are looked for, where not in all of them. */
     rest?: Utterance;
   };
@@ -33,6 +35,8 @@ export type Heard = {
   evidence?: Evidence;
   /** The doubt it raises if its commands turn out to change nothing. */
   otherwise?: Evidence;
+  /** What is asked about besides, where something else is acted on. */
+  asked?: Command;
   /** Clauses that were neither used nor idle talk, as they were said. */
   unused?: readonly string[];
   /** The memory it is acted on by: a yes that was once said to the same words. */

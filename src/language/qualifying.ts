@@ -105,6 +105,8 @@ const COURTESY = new RegExp(
     "if you (are|were) (writing|keeping|noting|asking|wondering|interested)( \\w+){0,2}|" +
     "if you (please|like|care to know|want to know)|never mind (them|him|her|us)|" +
     "is not (that|it|this) (grand|lovely|something|nice|great|wonderful|beautiful|a \\w+)|" +
+    "(plain|clear) as (day|anything)|let me see|here we (are|go)|(god )?damn ?it|son of a gun|" +
+    "i am not (an? )?(idiot|fool|stupid|blind)|for (heaven|pete|god|goodness|pity)( is)? sake|" +
     "(thank|praise|bless) \\w+( \\w+)?|the (rain|wind|sun|storm|snow)( \\w+){1,3}" +
     ")$",
 );

@@ -44,12 +44,23 @@ export function situationOf({ running, loads = [], question }: Context): Situati
 }
 
 /** How likely it is meant in a frame in which this meaning can be acted on. */
-export function directness(intent: Intent, { frames }: Guess): number {
-  const { report, cost } = MEANINGS[intent];
+export function directness(intent: Intent, { frames, marked }: Guess): number {
+  const { report, cost, asked, urgent, supposing } = MEANINGS[intent];
   if (report) return frames.said;
-  if (MEANINGS[intent].asked) return frames.asked + frames.ordered;
+  const told = frames.asked + frames.ordered;
+  // "Oldest thing on the shelf?" is a question by its mark.
+  const meant = told + (marked ? frames.said + frames.idle : 0) + (supposing ? frames.imagined : 0);
+  if (asked) return meant;
+  // "The smoke alarm's going, but I see nothing": somebody in danger is heard whatever is denied.
+  if (urgent) return told + frames.said + frames.denied;
   if (cost === "harmless") return frames.asked + frames.ordered + frames.said;
   return frames.said + frames.ordered + (MEANINGS[intent].unasked ? 0 : frames.asked / 2);
+}
+
+/** How likely it is meant so that it can be asked about: a loss is told as what is no longer so. */
+function askability(intent: Intent, from: Guess): number {
+  const { cost } = MEANINGS[intent];
+  return directness(intent, from) + (cost === "raising" ? from.frames.denied : 0);
 }
 
 /** How likely a sentence is nothing for the kitchen. */
@@ -61,6 +72,19 @@ export function idleness({ intents }: { intents: readonly Likely[] }): number {
 export function frameOf({ frames }: Guess): Frame {
   const list = Object.entries(frames) as [Frame, number][];
   return list.reduce((best, one) => (one[1] > best[1] ? one : best))[0];
+}
+
+/** Nothing runs that a name alone could turn to. */
+export function isEmpty({ running, loads = [], timers }: Context): boolean {
+  return running.length + loads.length + timers.length === 0;
+}
+
+/** Whether a guess needs something to be running where the kitchen is known to be empty. */
+export function isOutOfPlace(intent: Intent, context: Context): boolean {
+  const { onRecord, question } = context;
+  if (!onRecord || question || !isEmpty(context)) return false;
+  const { cost, when, ofRecord } = MEANINGS[intent];
+  return cost !== "harmless" && !ofRecord && !when.some((one) => /^(always|idle|asked)/.test(one));
 }
 
 /**
@@ -92,7 +116,7 @@ export function isToAsk(command: Command, from: Guess): boolean {
   // Nobody is asked whether somebody is hurt where no word says how.
   if (urgent && Object.keys(command.slots).length === 0) return false;
   const { ask } = BOUNDS[cost];
-  return command.confidence >= ask && directness(command.intent, from) >= FRAME_TO_ASK;
+  return command.confidence >= ask && askability(command.intent, from) >= FRAME_TO_ASK;
 }
 
 /** Whether the model is sure that a report which a wording fits is not meant as so now. */

@@ -50,6 +50,9 @@ type Unit = { kind: QuantityKind; factor: number; offset?: number };
 
 const NAMES: [QuantityKind, number, string][] = [
   ["length", 1, "ft foot feet '"],
+  ["length", (FT_PER_M * MM_PER_IN) / 1000, "inch inches"],
+  ["length", FT_PER_M / 100, "centimeter centimeters centimetre centimetres cm"],
+  ["length", FT_PER_M / 1000, "millimeter millimeters millimetre millimetres mm"],
   ["length", FT_PER_M, "m metre metres meter meters"],
   ["pressure", KPA_PER_PSI, "psi psig psia"],
   ["pressure", 1, "kpa kilopascal kilopascals"],

@@ -18,6 +18,13 @@ type Said = { text: string; confidence: number };
 /** One fact or order; with a question where it waits for a yes. */
 export type HeardStep = { command: Command; question?: Pending };
 
+/** A command without the name of what it is about. */
+export function withoutName(command: Command): Command {
+  const { target: _name, ...slots } = command.slots as { target?: string };
+  const { ref: _meant, ...others } = command;
+  return { ...others, slots } as Command;
+}
+
 export const NOT_UNDERSTOOD: CommandOf<"unknown"> = { intent: "unknown", slots: {}, confidence: 0 };
 
 /** `guarded`: a question that guards safety is open, and the sentence may answer it. */
@@ -35,10 +42,13 @@ export function stepsOf(
     return [question ? { command: likely, question } : { command: likely }];
   }
   const commands = heard.commands.length > 0 ? heard.commands : [NOT_UNDERSTOOD];
-  return commands.map((command) => {
+  const steps = commands.map((command): HeardStep => {
     const question = readBack(command, text, confidence, guarded);
     return question ? { command, question } : { command };
   });
+  const { asked } = heard;
+  const besides = asked && !guarded ? askBack(asked, text) : undefined;
+  return asked && besides ? [...steps, { command: asked, question: besides }] : steps;
 }
 
 /**

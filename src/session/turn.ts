@@ -34,7 +34,15 @@ import {
   SURE_ENOUGH,
   survives,
 } from "./dialogue.ts";
-import { answerNow, eachStep, examplesNow, KEPT, NOT_UNDERSTOOD, stepsOf } from "./hearing.ts";
+import {
+  answerNow,
+  eachStep,
+  examplesNow,
+  KEPT,
+  NOT_UNDERSTOOD,
+  stepsOf,
+  withoutName,
+} from "./hearing.ts";
 import { FRESH_FILE, type LogWriter, NOT_RECORDED, STAYS_SEALED } from "./log-writer.ts";
 import { type LastDone, moved } from "./moved.ts";
 import { OwnWordsTalk } from "./own-words.ts";
@@ -140,10 +148,14 @@ export class Turn {
 
   /** A guess that could have no effect now is not asked about: it was about something else. */
   private worthAsking(heard: Heard, now: number): Heard {
-    const [likely] = heard.candidates;
+    const [likely, ...others] = heard.candidates;
     if (heard.reading !== "ask" || !likely) return heard;
-    const { kind } = this.decided({ command: likely }, now);
-    return kind === "refused" ? { ...heard, reading: "unknown", candidates: [] } : heard;
+    // "The vinegar one is bubbling": a name that was guessed and stands for nothing.
+    for (const command of [likely, withoutName(likely)]) {
+      const { kind } = this.decided({ command }, now);
+      if (kind !== "refused") return { ...heard, candidates: [command, ...others] };
+    }
+    return { ...heard, reading: "unknown", candidates: [] };
   }
 
   /** A no right after an act by a memory; undefined where the words have yet to be followed. */
@@ -321,11 +333,14 @@ export class Turn {
       const waits = { morning: waitsForMorning(one), hands: waitsForHands(this.state, one) };
       return talk.desk.mayAsk({ text: one.text, waits }, moment);
     };
-    const open = parts.asks ? questionToAsk(this.state, now, mayAsk) : undefined;
+    const first = parts.asks ? questionToAsk(this.state, now, mayAsk) : undefined;
     // A damaged file is asked about once the day goes on in another.
-    if (!open || (this.sealed && open.kind === "sealed-line")) return;
-    if (this.open && comesFirst(this.open, now - this.openSince, open)) return;
+    if (!first || (this.sealed && first.kind === "sealed-line")) return;
+    if (this.open && comesFirst(this.open, now - this.openSince, first)) return;
+    // The words of a question that goes unanswered are quoted in this one.
+    const leaves = this.open !== undefined && this.doubted !== undefined;
     this.close(now);
+    const open = (leaves ? questionToAsk(this.state, now, mayAsk) : undefined) ?? first;
     const { key, kind, text, lead, short, detail = "" } = open;
     log.commit([{ type: "asked", key, text, t: now }], log.nextId(now, OWN_COMMAND));
     const lesson = short === undefined ? {} : { lesson: { id: `${kind}/${detail}`, short } };

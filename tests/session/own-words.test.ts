@@ -16,6 +16,11 @@ import { kitchenAt } from "./kitchen-moments.ts";
 /** Sentences that no wording has; what the model makes of them is found out in each test. */
 const SAYINGS = [
   "at three I have to be reminded of the hens by somebody",
+  "the compost at half past two, tap me on the shoulder",
+  "at half past two it is the compost, sing it out",
+  "three is hens, mind me",
+  "at three let the word hens be said",
+  "let the beans sit it out a while",
   "beans can wait their turn",
   "holler at ten past three to feed the hens",
   "give me a shout at half past two to turn the compost",

@@ -558,6 +558,7 @@ const WORDINGS: Readonly<Record<FactorId, FactorWording>> = {
       "(<lids>|they) are [all] <new>",
       "<we> (used|using|put on|got) [all] <new> lids",
       "[<lids>] all <new>",
+      "[all] <new> <lids> [on] [and] [screwed] (fingertip|finger) tight",
     ],
     asked: [
       "[<they> are|<they> were|<they> have|all] <unused> [<boxed>]",

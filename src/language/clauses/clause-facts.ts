@@ -3,13 +3,14 @@ import { type Command, commandOf, type Intent, withSlots } from "../../kitchen/c
 import { unsureAnswer } from "../answers/answers.ts";
 import { confirmInClause, isGuess } from "../answers/confirms.ts";
 import type { Context } from "../context.ts";
+import { isAsked } from "../evidence/asked-about.ts";
 import { foundSlots } from "../evidence/found-slots.ts";
 import { Scan } from "../evidence/scan.ts";
 import { clausesIn } from "../evidence/split.ts";
+import { opensOnly } from "../fillers.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { beginsAsking } from "../guards.ts";
-import { isIntent, learned, MEANINGS } from "../intents/all.ts";
-import { FRAMES } from "../model/corpus.ts";
+import { isIntent, MEANINGS } from "../intents/all.ts";
 import type { Situation } from "../model/features.ts";
 import type { Likely, Models } from "../model/linear-model.ts";
 import { type Guess, guess } from "../model/shipped.ts";
@@ -23,11 +24,15 @@ import {
   FRAME_TO_ASK,
   idleness,
   isAtTheTable,
+  isEmpty,
+  isOutOfPlace,
   isToAct,
+  isToAsk,
   MOST_GUESSED,
   situationOf,
 } from "../weighing.ts";
 import type { Utterance } from "../words.ts";
+import { answerable } from "./answerable.ts";
 import { makesDoubt, takesBack } from "./doubting.ts";
 import {
   aboutTopics,
@@ -38,15 +43,33 @@ import {
   isSlight,
   merged,
   tasteOf,
+  withMoment,
   withPronouns,
 } from "./facts-together.ts";
 import { furtherTimer, withLabel } from "./further-timers.ts";
+import { agreeing, asMeanings, IDLE, likelihood, saysNothing, within } from "./guessed.ts";
+import {
+  ANOTHER_MEANING,
+  addsNothing,
+  askedOf,
+  isAnother,
+  isContrast,
+  isPartOfAnswer,
+  othersOf,
+  raisingFirst,
+  type Unclear,
+} from "./unclear.ts";
 import { runTogether, wholeClauses } from "./whole-clauses.ts";
 
 export const MOST_CANDIDATES = 3;
 
 /** What a sentence says by its clauses, and those that were neither used nor idle talk. */
-type ClausesRead = { facts: readonly ClauseFact[]; unused: readonly Utterance[] };
+export type ClausesRead = {
+  facts: readonly ClauseFact[];
+  unused: readonly Utterance[];
+  /** What an unused clause is likely enough to say to be asked about. */
+  asked?: ClauseFact;
+};
 
 const NOTHING_TOLD: ClausesRead = { facts: [], unused: [] };
 
@@ -54,7 +77,7 @@ const NOTHING_TOLD: ClausesRead = { facts: [], unused: [] };
 type Gathered = {
   found: readonly ClauseFact[];
   beside: readonly { clause: Utterance; idle: boolean }[];
-  unclear: readonly { clause: Utterance; best: Command | undefined }[];
+  unclear: readonly Unclear[];
   /** A fact rests on a guess. */
   guessed: boolean;
 };
@@ -76,8 +99,8 @@ export class Hearing {
     const known = this.guesses.get(said);
     if (known) return known;
     const words = said.words.map(({ word }) => word);
-    const { intents, frames } = guess(words, said.asked, this.situation, this.models);
-    const made = { intents: asMeanings(intents), frames };
+    const guessed = guess(words, said.asked, this.situation, this.models);
+    const made = { ...guessed, intents: asMeanings(guessed.intents) };
     this.guesses.set(said, made);
     return made;
   }
@@ -87,10 +110,10 @@ export class Hearing {
     const clauses = clausesIn(said);
     if (clauses.length < 2) return undefined;
     return clauses.flatMap((clause): Likely[] => {
-      const own = this.guess(clause);
-      const [first] = own.intents;
+      const { intents, frames } = this.guess(clause);
+      const [first] = intents;
       if (!first || !isIntent(first.name) || !MEANINGS[first.name].urgent) return [];
-      if (first.probability < URGENT || own.frames.said < URGENT) return [];
+      if (first.probability < URGENT || frames.said < URGENT) return [];
       const named = this.command(first.name, first.probability, clause);
       return named && Object.keys(named.slots).length > 0 ? [first] : [];
     })[0];
@@ -102,12 +125,17 @@ export class Hearing {
     const [best] = readings;
     const other = best && best.confidence >= OTHERWISE && !ABOUT_ASKED.has(best.intent);
     if (!question || other || plain.intent !== "unknown") return undefined;
+    const long = clausesIn(said).length > 1 || said.words.length >= A_STORY;
+    const story = long && !isAsked(question, said, false);
+    if (story && !readings.some(({ intent }) => ABOUT_ASKED.has(intent))) return undefined;
     return unsureAnswer(said, question);
   }
 
   /** Sure enough to be acted on, in this moment. */
   isToAct(command: Command, from: Guess): boolean {
-    return isToAct(command, from, isAtTheTable(this.context));
+    // Words that may be meant for an answer of safety finish nothing by a guess.
+    const guarded = this.context.question?.guards === true;
+    return isToAct(command, from, isAtTheTable(this.context) && !guarded);
   }
 
   /** A reading of the model as a command, with the values found in the words. */
@@ -122,6 +150,13 @@ export class Hearing {
     return raw && finishSlots(intent, raw, Math.min(probability, MOST_GUESSED), said, this.context);
   }
 
+  /** A question by what it is about: of those that are near, the one that has an answer. */
+  answerable(command: Command, said: Utterance, from: Guess): Command {
+    // A clause may be about what another one names: "the lid won't go down, it sits crooked".
+    const whole = said.within ?? said;
+    return answerable(command, from, (intent) => this.command(intent, MOST_GUESSED, whole));
+  }
+
   private scanOf(said: Utterance): Scan {
     if (this.scan?.said !== said) this.scan = new Scan(said, readerIn(said, this.context));
     return this.scan;
@@ -132,9 +167,23 @@ export class Hearing {
     const idle = idleness(from);
     for (const { name, probability, slots } of from.intents.slice(0, 2 * MOST_CANDIDATES)) {
       if (!isIntent(name) || name === "unknown" || probability < idle) continue;
+      if (isOutOfPlace(name, this.context)) continue;
       const command = this.command(name, probability, said, slots);
-      if (command) yield command;
+      if (command) yield this.answerable(command, said, from);
     }
+  }
+
+  /** What clauses say by themselves and may be asked about, what raises a doubt first. */
+  likelyClauses(said: Utterance, whole: Guess): ClauseFact[] {
+    const direct = DIRECT.reduce((sum, frame) => sum + whole.frames[frame], whole.frames.denied);
+    const clauses = direct >= FRAME_TO_ACT ? wholeClauses(said, this.context) : [];
+    const likely = clauses.flatMap((clause): ClauseFact[] => {
+      const own = within(this.guess(clause), whole);
+      const [command] = this.eachReading(clause, own);
+      const asks = command && !MEANINGS[command.intent].answer && isToAsk(command, own);
+      return asks ? [{ command, clause }] : [];
+    });
+    return raisingFirst(likely);
   }
 
   /** Whether a clause is too short to say anything, or is idle talk. */
@@ -150,6 +199,15 @@ export class Hearing {
     if (!MEANINGS[plain.intent].answer) return plain;
     const asks = said.asked || beginsAsking(clause.words.map(({ word }) => word));
     return first && this.context.question && !asks ? plain : undefined;
+  }
+
+  /** "Um... five. It says five.": what was answered, once more. */
+  private answersAgain(clause: Utterance, found: readonly ClauseFact[]): boolean {
+    const again = this.context.question && surelyUnderstood(clause, this.context);
+    return found.some(({ command }) => {
+      const same = JSON.stringify(command.slots) === JSON.stringify(again?.slots);
+      return MEANINGS[command.intent].answer && again?.intent === command.intent && same;
+    });
   }
 
   /** "The beet water is", "the canner did": what the report before it was about. */
@@ -184,7 +242,7 @@ export class Hearing {
     const clauses = wholeClauses(said, this.context);
     let found: ClauseFact[] = [];
     const beside: { clause: Utterance; idle: boolean }[] = [];
-    const unclear: { clause: Utterance; best: Command | undefined }[] = [];
+    const unclear: Unclear[] = [];
     let guessed = false;
     for (const [at, clause] of clauses.entries()) {
       if (takesBack(clause)) {
@@ -192,9 +250,9 @@ export class Hearing {
         continue;
       }
       const own = within(this.guess(clause), whole);
+      const first = found.length === 0 && clauses.slice(0, at).every(addsNothing);
       const plain =
-        this.plain(clause, said, at === 0, found) ??
-        agreeing(accountedFor(clause, this.context), own);
+        this.plain(clause, said, first, found) ?? agreeing(accountedFor(clause, this.context), own);
       if (plain) {
         const { answer, plainly } = MEANINGS[plain.intent];
         // "My beans came up, six of them": a count of something else.
@@ -203,21 +261,17 @@ export class Hearing {
         const alone = clauses.every((one) => one === clause || isOwnMatter(one));
         if (!answer && !this.isMeantSo(plain, clause, alone ? own : whole)) return NOTHING_TOLD;
         if (isContrast(clause, plain, found)) continue;
-        const last = found.at(-1);
-        if (plain.intent === "correct-time" && clauses.length > 1) {
-          // "The weight just started, well, three minutes ago": the moment of the report before.
-          const timed = last && "at" in MEANINGS[last.command.intent].slots;
-          if (timed && last) {
-            const command = withSlots(last.command, { at: plain.slots.at });
-            found[found.length - 1] = { ...last, command };
-            continue;
-          }
-          // "The beets are on, like three minutes ago": a moment of what was not understood.
-          const before = unclear.at(-1)?.clause === clauses[at - 1];
-          if (before || clauses.slice(at + 1).some((one) => this.reports(one))) {
-            unclear.push({ clause, best: undefined });
-            continue;
-          }
+        const moment = plain.intent === "correct-time" && clauses.length > 1;
+        const timed = moment ? withMoment(found.at(-1), plain) : undefined;
+        if (timed) {
+          found[found.length - 1] = timed;
+          continue;
+        }
+        // "The beets are on, like three minutes ago": a moment of what was not understood.
+        const before = unclear.at(-1)?.clause === clauses[at - 1];
+        if (moment && (before || clauses.slice(at + 1).some((one) => this.reports(one)))) {
+          unclear.push({ clause, best: undefined });
+          continue;
         }
         found.push({ command: plain, clause });
         continue;
@@ -235,8 +289,10 @@ export class Hearing {
         found[found.length - 1] = { ...last, command: labeled };
         continue;
       }
+      if (opensOnly(clause.words) || this.answersAgain(clause, found)) continue;
       beside.push({ clause, idle: idleness(own) >= IDLE });
-      if (!saysNothing(clause, own)) unclear.push({ clause, best });
+      const asks = best && best.confidence >= ANOTHER_MEANING && isToAsk(best, own);
+      if (!saysNothing(clause, own)) unclear.push({ clause, best, asks: asks === true });
     }
     return this.settled({ found, beside, unclear, guessed }, said, whole);
   }
@@ -253,8 +309,11 @@ export class Hearing {
     const another = unclear.some(({ best }) => best && isAnother(best, all));
     const doubt = beside.some(({ clause }) => makesDoubt(clause)) || another;
     const answers = answersPlainly(all, beside, guessed, this.context);
-    const facts = all.filter(({ command: { intent } }) => {
+    const facts = all.filter(({ command }) => {
+      const { intent } = command;
+      if (intent === "focus" && isEmpty(this.context)) return false;
       if (intent === "factor") return !stray;
+      if (isPartOfAnswer(command, unclear, this.context)) return false;
       if (intent === "answer" && !answers) return false;
       // Jars in a canner whose boil is lost have not sealed.
       if (intent === "sealed" && all.some(isLossInside)) return false;
@@ -262,13 +321,14 @@ export class Hearing {
       return !clears || !(doubt || (guessed && unclear.length > 0));
     });
     const dropped = all.filter((one) => !facts.includes(one)).map(({ clause }) => clause);
-    const others = unclear.map(({ clause }) => clause).filter((one) => !isOwnMatter(one));
-    const unused = [...dropped, ...others];
+    const unused = [...dropped, ...othersOf(unclear)];
     if (unclear.length === 0 && dropped.length === 0) return { facts, unused };
     const clears = facts.some(({ command }) => MEANINGS[command.intent].cost === "clearing");
-    const own = clears && unclear.every(({ clause }) => isOwnMatter(clause));
+    const own = clears && othersOf(unclear).length === 0;
     if (facts.every(isSlight) && !own) return NOTHING_TOLD;
-    return { facts: clears ? facts : this.alone(facts, said, whole), unused };
+    if (clears) return { facts, unused };
+    const asked = askedOf(unclear, facts);
+    return { facts: this.alone(facts, said, whole), unused, ...(asked ? { asked } : {}) };
   }
 
   /** Whether a clause is a report that may have a moment of its own. */
@@ -318,78 +378,16 @@ export class Hearing {
   }
 }
 
-/** Classes of the model as what they mean; of two that mean one thing, the likelier with both. */
-function asMeanings(intents: readonly Likely[]): Likely[] {
-  const list: Likely[] = [];
-  for (const { name, probability } of intents) {
-    const { intent, slots } = learned(name);
-    const same = list.find((one) => one.name === intent);
-    if (same) same.probability += probability;
-    else list.push({ name: intent, probability, ...(intent === name ? {} : { slots }) });
-  }
-  return list.sort((one, other) => other.probability - one.probability);
-}
-
 /** How likely a clause has to say that somebody is hurt. */
 const URGENT = 0.5;
 
+/** From so many words on, whoever does not know something has to name what was asked. */
+const A_STORY = 9;
 /** How likely something else has to be meant than an answer to what is asked. */
 const OTHERWISE = 0.6;
 const ABOUT_ASKED = wordSet("answer yes no factor unknown done repeat");
 
-/** How likely a meaning has to be that is taken from words in no known order. */
-const AGREED = 0.4;
-
-/** A report that all words are accounted for in, where the model takes it so, too. */
-export function agreeing(plain: Command | undefined, from: Guess): Command | undefined {
-  const [first] = from.intents;
-  const agreed = first && first.name === plain?.intent && first.probability >= AGREED;
-  return agreed && plain && directness(plain.intent, from) >= AGREED ? plain : undefined;
-}
-
 /** How likely the whole sentence has to be about what a clause of it counts or measures. */
 const LEAST_COUNTED = 0.02;
 
-function likelihood(intent: string, { intents }: Guess): number {
-  return intents.find(({ name }) => name === intent)?.probability ?? 0;
-}
-
-/** A meaning that the whole sentence speaks against is never quite ruled out for a clause. */
-const LEAST_WHOLE = 0.01;
-
-/** What a clause means, as far as the whole sentence bears it out. */
-function within(own: Guess, whole: Guess): Guess {
-  const intents = own.intents.map((one) => {
-    const all = likelihood(one.name, whole);
-    return { ...one, probability: Math.sqrt(one.probability * Math.max(all, LEAST_WHOLE)) };
-  });
-  const sum = intents.reduce((before, { probability }) => before + probability, 0);
-  const shared = intents.map((one) => ({ ...one, probability: one.probability / sum }));
-  const frames = { ...own.frames };
-  for (const frame of FRAMES) frames[frame] = (own.frames[frame] + whole.frames[frame]) / 2;
-  return { intents: shared.sort((one, other) => other.probability - one.probability), frames };
-}
-
-/** "Quarts for the beets, not pints": what is not meant, after what is. */
-function isContrast({ words }: Utterance, { intent }: Command, found: readonly ClauseFact[]) {
-  return words[0]?.word === "not" && found.at(-1)?.command.intent === intent;
-}
-
 const ECHO = wordSet("is are did does do has have was were");
-
-/** From this probability on, a clause that fits no wording is likely to add something. */
-const ANOTHER_MEANING = 0.45;
-
-/** Whether a clause that fits no wording is likely to say something besides the facts. */
-function isAnother(best: Command, facts: readonly ClauseFact[]): boolean {
-  if (best.confidence < ANOTHER_MEANING || MEANINGS[best.intent].cost === "harmless") return false;
-  return !facts.some(({ command }) => command.intent === best.intent);
-}
-
-/** Short, or by the model nothing for the kitchen. */
-function saysNothing({ words }: Utterance, from: Guess): boolean {
-  return words.length <= 2 || idleness(from) >= IDLE || from.frames.idle >= 0.5;
-}
-
-/** From this probability on, a clause is taken to be nothing for the kitchen. */
-const IDLE = 0.4;

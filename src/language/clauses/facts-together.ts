@@ -92,6 +92,11 @@ function isLess(one: Command, list: readonly Command[]): boolean {
   return list.some((other) => other !== one && other.intent === one.intent);
 }
 
+/** "It dropped to ten": where the pressure was lost, a reading says how far. */
+function isOfLoss({ intent }: Command, list: readonly Command[]): boolean {
+  return intent === "pressure" && list.some((other) => other.intent === "pressure-lost");
+}
+
 /** Both say something, and not of the same slots: "crunch two and flavor four". */
 function completes(one: Command, other: Command): boolean {
   const [mine, theirs] = [Object.keys(one.slots), Object.keys(other.slots)];
@@ -122,9 +127,7 @@ export function merged(facts: readonly ClauseFact[]): ClauseFact[] {
   const list: ClauseFact[] = [];
   for (const fact of facts) {
     const { intent, slots } = fact.command;
-    const same = list.some(({ command }) => {
-      return command.intent === intent && JSON.stringify(command.slots) === JSON.stringify(slots);
-    });
+    const same = list.some(({ command }) => command.intent === intent && holds(command, slots));
     if (same) continue;
     const last = list.at(-1);
     const sizes = last && ofTwoSizes(last.command, fact.command);
@@ -138,7 +141,17 @@ export function merged(facts: readonly ClauseFact[]): ClauseFact[] {
     } else list.push(fact);
   }
   const all = list.map(({ command }) => command);
-  return list.filter(({ command }) => !isLess(command, all));
+  return list.filter(({ command }) => !isLess(command, all) && !isOfLoss(command, all));
+}
+
+/** Whether a command says all that these slots say. */
+function holds(command: Command, slots: object): boolean {
+  const all = command.slots as Record<string, unknown>;
+  const { cost } = MEANINGS[command.intent];
+  const said = Object.entries(slots);
+  // "One broke, and another broke": without a number each is one more, unless it raises a doubt.
+  if (said.length < Object.keys(all).length && cost !== "raising") return false;
+  return said.every(([slot, value]) => JSON.stringify(all[slot]) === JSON.stringify(value));
 }
 
 export function isLossInside({ command }: ClauseFact): boolean {
@@ -174,4 +187,13 @@ export function answersPlainly(
   if (!factors.some(({ id }) => id === question?.key)) return true;
   const idle = beside.every(({ clause }) => isOwnMatter(clause));
   return !guessed && idle && facts.every(mayStandBesideAnswer);
+}
+
+/** "The weight just started, well, three minutes ago": the moment of the report before. */
+export function withMoment(
+  last: ClauseFact | undefined,
+  { slots }: Command,
+): ClauseFact | undefined {
+  const timed = last && "at" in MEANINGS[last.command.intent].slots && "at" in slots;
+  return timed ? { ...last, command: withSlots(last.command, { at: slots.at }) } : undefined;
 }

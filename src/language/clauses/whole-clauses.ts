@@ -45,11 +45,23 @@ function together(clauses: readonly Utterance[], said: Utterance, context: Conte
 
 const OWN_QUESTION = /^(what|how|when|where|which|who|whose|why)$/;
 
+/** Whether only the last of several clauses asks: "it's come to the boil, shall I turn it down?" */
+function asksLast(clauses: readonly Utterance[]): boolean {
+  const last = clauses.at(-1);
+  if (!last || clauses.length < 2) return false;
+  const words = last.words.map(({ word }) => word);
+  return beginsAsking(words) || words.some((word) => OWN_QUESTION.test(word));
+}
+
+/** Whether all of a sentence is a question, and not only what is said last in it. */
+export function asksThroughout(said: Utterance): boolean {
+  return said.asked && !asksLast(clausesIn(said));
+}
+
 /** "It's boiling and the lids are covered?" asks of both; "that's done, what's next?" does not. */
 function askedAlike(clauses: readonly Utterance[], said: Utterance): readonly Utterance[] {
-  const words = clauses.at(-1)?.words.map(({ word }) => word) ?? [];
-  const own = beginsAsking(words) || words.some((word) => OWN_QUESTION.test(word));
-  return said.asked && !own ? clauses.map((clause) => ({ ...clause, asked: true })) : clauses;
+  const alike = said.asked && !asksLast(clauses);
+  return alike ? clauses.map((clause) => ({ ...clause, asked: true })) : clauses;
 }
 
 /** What a second clause begins with where nothing stands between it and the first. */

@@ -16,6 +16,13 @@ export function target(scan: Scan): Raw {
   return found ? { target: found.value } : {};
 }
 
+/** Whose jars are talked of: a food or a batch, and none of the things in a kitchen. */
+export function jarsOf(scan: Scan): Raw {
+  const found = target(scan).target as Target | undefined;
+  const { batches = [], recipes = [] } = found?.meaning ?? {};
+  return found && batches.length + recipes.length > 0 ? { target: found } : {};
+}
+
 /** When it happened, where that was said. */
 export function moment(scan: Scan): Raw {
   const found = scan.one<string>("past") ?? sinceLasting(scan);
@@ -39,4 +46,18 @@ export function size(scan: Scan): Raw {
 /** A length of time, in minutes. */
 export function minutes(scan: Scan): FoundValue<number> | undefined {
   return scan.one<number>("length");
+}
+
+/** "The beets, not the beans": what is denied is not what is meant. */
+export function meantInstead(scan: Scan): Raw | undefined {
+  const found = scan.all<Target>("target", ({ at }) => {
+    return (
+      scan.word(at - 1) !== "not" &&
+      !/^(not (the|my|those|these))$/.test(`${scan.word(at - 2)} ${scan.word(at - 1)}`)
+    );
+  });
+  const named = found.find(({ value }) => value.meaning.batches.length > 0) ?? found[0];
+  // "Not the beans, I meant to ask": without what is meant nothing is moved, or taken back for it.
+  const another = scan.has("other", "other one", "others");
+  return named ? { target: named.value } : another ? {} : undefined;
 }

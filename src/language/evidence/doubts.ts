@@ -71,6 +71,10 @@ const PIECES: readonly (readonly [Subject, RegExp])[] = [
   ["boil", /\b(knob|dial|burner)( \w+){0,2} (got|was) (bumped|knocked|nudged|turned)\b/],
   ["boil", /\b(stopped|quit|ceased|off|lost|gave up)( \w+){0,2} (boil|boiling|bubbling)\b/],
   ["boil", /\b(ring|burner|stove|plate|element|hob)( \w+){0,3} cold\b/],
+  [
+    "boil",
+    /\b(pan|pot|canner|it)( \w+){0,2} off (the|its) (ring|burner|heat|stove|hob|flame|plate)\b/,
+  ],
   ["boil", /\bturned( \w+){0,3} (to nothing|all the way down|right down)\b/],
   ["boil", /\bboil(ing)?( \w+){0,2} (stopped|quit|died|gone|lost)\b/],
   ["boil", /\b(only|just|barely|hardly|scarcely)( \w+)? (simmer|simmering|bubbling)\b/],

@@ -5,7 +5,16 @@
 import type { DispositionWord, Intent } from "../../kitchen/command.ts";
 import type { Raw } from "../intents/meaning.ts";
 import { textBetween } from "../values/open-slots.ts";
-import { type Finder, minutes, moment, size, target } from "./common-finders.ts";
+import {
+  type Finder,
+  jarsOf,
+  meantInstead,
+  minutes,
+  moment,
+  size,
+  target,
+} from "./common-finders.ts";
+import { altitude, pressure, temperature } from "./found-measures.ts";
 import { TOPIC_FINDERS } from "./found-topics.ts";
 import type { FoundValue, Scan } from "./scan.ts";
 
@@ -27,7 +36,9 @@ function count(scan: Scan): FoundValue<number> | undefined {
 }
 
 function isJarNumber(scan: Scan, at: number): boolean {
-  return /^(number|jar|no)$/.test(scan.word(at - 1));
+  const before = scan.word(at - 1);
+  // "No. 4" is a number, and "oh no, one of them" is none.
+  return /^(number|jar)$/.test(before) || (before === "no" && /^\d/.test(scan.word(at)));
 }
 
 /** The jars named by number: "number four", "jars two and five". */
@@ -61,7 +72,7 @@ const MORE_THAN_ONE = /\b(jars|lids|pints|quarts|both|two|all|some|few|couple)\b
 /** Jars by number, by their place in a row or by how many they are. */
 function jarsInRow(scan: Scan): Raw {
   const jars = nth(scan);
-  if (jars.jars) return { ...jars, ...target(scan) };
+  if (jars.jars) return { ...jars, ...jarsOf(scan) };
   const found = someJars(scan);
   const one = THE_JAR.test(scan.joined) && !MORE_THAN_ONE.test(scan.joined);
   return one && !found.jars && found.count === undefined ? { ...found, count: 1 } : found;
@@ -69,11 +80,11 @@ function jarsInRow(scan: Scan): Raw {
 
 function someJars(scan: Scan): Raw {
   const jars = numbered(scan);
-  if (jars.jars) return { ...jars, ...target(scan) };
+  if (jars.jars) return { ...jars, ...jarsOf(scan) };
   const many = count(scan);
-  if (many) return { count: many.value, ...target(scan) };
+  if (many) return { count: many.value, ...jarsOf(scan) };
   const one = scan.has("a jar", "one jar", "a lid", "one of them", "one of the jars", "another");
-  return { ...(one ? { count: 1 } : {}), ...target(scan) };
+  return { ...(one ? { count: 1 } : {}), ...jarsOf(scan) };
 }
 
 const ALL_OF_THEM =
@@ -81,10 +92,10 @@ const ALL_OF_THEM =
 
 function sealed(scan: Scan): Raw | undefined {
   const jars = numbered(scan);
-  if (jars.jars) return { ...jars, ...target(scan) };
+  if (jars.jars) return { ...jars, ...jarsOf(scan) };
   const many = count(scan);
-  if (ALL_OF_THEM.test(scan.joined)) return { all: true, ...target(scan) };
-  return many ? { count: many.value, ...target(scan) } : undefined;
+  if (ALL_OF_THEM.test(scan.joined)) return { all: true, ...jarsOf(scan) };
+  return many ? { count: many.value, ...jarsOf(scan) } : undefined;
 }
 
 const DISPOSED: readonly [RegExp, DispositionWord][] = [
@@ -101,40 +112,6 @@ const DISPOSED: readonly [RegExp, DispositionWord][] = [
 function disposition(scan: Scan): Raw | undefined {
   const what = DISPOSED.find(([pattern]) => pattern.test(scan.joined))?.[1];
   return what && { what, ...someJars(scan) };
-}
-
-const PSI_MOST = 30;
-
-function pressure(scan: Scan): Raw | undefined {
-  const numbers = scan.all<number>("number", ({ next, value }) => {
-    return value >= 0 && !/^(minutes?|hours?|jars?|pints?|quarts?|ago)$/.test(scan.word(next));
-  });
-  const kpa = /\b(kpa|kilopascals?)\b/.test(scan.joined);
-  const unit = numbers.filter(({ next }) =>
-    /^(pounds?|psi|kpa|kilopascals?)$/.test(scan.word(next)),
-  );
-  const found = scan.chosen(unit) ?? scan.chosen(numbers);
-  if (!found || (!kpa && found.value > PSI_MOST)) return undefined;
-  return { value: found.value, ...(kpa ? { unit: "kPa" } : {}), ...target(scan), ...moment(scan) };
-}
-
-function temperature(scan: Scan): Raw | undefined {
-  const found = scan.one<number>("temperature");
-  if (!found) return undefined;
-  const unit = /\b(celsius|centigrade|c)\b/.test(scan.joined)
-    ? { unit: "C" }
-    : /\b(fahrenheit|f)\b/.test(scan.joined)
-      ? { unit: "F" }
-      : {};
-  return { value: found.value, ...unit, ...target(scan), ...moment(scan) };
-}
-
-const METERS = /\b(meters?|metres?)\b/;
-
-function altitude(scan: Scan): Raw | undefined {
-  const found = scan.one<number>("number", ({ value }) => value >= 100 || value <= 0);
-  if (!found) return undefined;
-  return METERS.test(scan.joined) ? { metres: found.value } : { feet: found.value };
 }
 
 /** Words that are never a timer's name. */
@@ -283,7 +260,7 @@ const ONE_JAR = /\b(a|another|the last|the first|one) (half )?(jar|pint|quart)\b
 function filled(scan: Scan): Raw | undefined {
   if (scan.one<number>("number", ({ value }) => value > TOO_MANY)) return undefined;
   const many = count(scan);
-  return { ...(many ? { count: many.value } : {}), ...size(scan), ...target(scan) };
+  return { ...(many ? { count: many.value } : {}), ...size(scan), ...jarsOf(scan) };
 }
 
 function withScores(scan: Scan): Raw | undefined {
@@ -341,7 +318,7 @@ const FINDERS: Partial<Record<Intent, Finder>> = {
   "jars-filled": filled,
   sealed,
   "seal-failed": jarsInRow,
-  "jar-broken": someJars,
+  "jar-broken": jarsInRow,
   "set-aside": jarsInRow,
   disposition,
   altitude,
@@ -369,10 +346,10 @@ const FINDERS: Partial<Record<Intent, Finder>> = {
   "canner-state": none,
   which: none,
   standing: none,
-  "ready-when": withTarget,
-  pantry: withTarget,
-  seeds: withTarget,
-  ingredients: withTarget,
+  "ready-when": jarsOf,
+  pantry: (scan) => (scan.has("seed", "seeds") ? undefined : jarsOf(scan)),
+  seeds: jarsOf,
+  ingredients: jarsOf,
   recipes: none,
   more: none,
   repeat: none,
@@ -391,7 +368,7 @@ const FINDERS: Partial<Record<Intent, Finder>> = {
   quit: leaving,
   plan: none,
   skip: withTarget,
-  instead: withTarget,
+  instead: meantInstead,
 };
 
 /** The slots of a meaning found in a sentence; undefined where a needed one is missing. */

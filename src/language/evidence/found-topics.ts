@@ -3,7 +3,7 @@ import type { Intent } from "../../kitchen/command.ts";
 import { UNIT_WORDINGS } from "../intents/convert.ts";
 import type { Raw } from "../intents/meaning.ts";
 import type { SpokenLot } from "../values/lots.ts";
-import { type Finder, minutes, size, target } from "./common-finders.ts";
+import { type Finder, jarsOf, minutes, target } from "./common-finders.ts";
 import { FACTOR_TOPICS, PLACES, SPOIL_SIGNS, TERM_TOPICS } from "./named-topics.ts";
 import type { Scan } from "./scan.ts";
 
@@ -23,12 +23,12 @@ function explain(scan: Scan): Raw | undefined {
 
 function spoiled(scan: Scan): Raw | undefined {
   const [sign] = topicsIn(scan, SPOIL_SIGNS);
-  return sign && { sign, ...target(scan) };
+  return sign && { sign, ...jarsOf(scan) };
 }
 
 function place(scan: Scan): Raw | undefined {
   const [where] = topicsIn(scan, PLACES);
-  return where === undefined ? undefined : { place: where, ...target(scan) };
+  return where === undefined ? undefined : { place: where, ...jarsOf(scan) };
 }
 
 /** Words before a name that a batch is given. */
@@ -39,15 +39,44 @@ const CALLED = new RegExp(
   `\\b(?:${CALLS})(?: (?:${BESIDE_NAME}))* ([a-z]+(?: [a-z]+)?) (?:${BEHIND_NAME}) `,
 );
 
+/** That a weight is told of, where a number stands without pounds. */
+const WEIGHED = /\b(weigh\w*|scales?|pounds?)\b/;
+/** What is taken off a weight: "take two pounds off". */
+const LESS = /\b(take|took|knock|knocked|minus|less)\b.*\b(off|from)\b|\bminus\b/;
+
+/** A variety by its capitals, where no sentence begins: "these are Blue Lake". */
+function varietySaid({ said, words }: Scan): string | undefined {
+  const isName = (at: number) => {
+    const word = said.words[at];
+    const text = word && said.text.slice(0, word.start);
+    const begins = text === undefined || /(^|[.!?])\s*$/.test(text);
+    return !begins && /^[A-Z][a-z]/.test(said.text.slice(word?.start));
+  };
+  const not = words.findIndex((word) => word === "not" || word === "instead");
+  const places = [...words.keys()].filter((at) => isName(at) && words[at - 1] !== "said");
+  const first = places.find((at) => not < 0 || at < not || at > not + 1);
+  if (first === undefined) return undefined;
+  let end = first;
+  while (isName(end)) end += 1;
+  return words.slice(first, end).join(" ");
+}
+
 function changed(scan: Scan): Raw | undefined {
   const weight = scan.one<{ weightLb: number }>("weight");
-  const called = CALLED.exec(scan.joined)?.[1];
+  const bare = WEIGHED.test(scan.joined) ? scan.one<number>("number") : undefined;
+  const weightLb = weight?.value.weightLb ?? bare?.value;
+  const named = CALLED.exec(scan.joined)?.[1] ?? varietySaid(scan);
+  const jar = scan.one<string>(
+    "size",
+    ({ at }) => !/^(said|wrote|told|not)$/.test(scan.word(at - 1)),
+  );
+  const less = weightLb !== undefined && LESS.test(scan.joined);
   const found = {
-    ...(weight ? { weight: weight.value } : {}),
-    ...size(scan),
-    ...(called && !weight ? { called } : {}),
+    ...(weightLb === undefined ? {} : less ? { less: weightLb } : { weight: { weightLb } }),
+    ...(jar ? { size: jar.value } : {}),
+    ...(named && weightLb === undefined ? { called: named } : {}),
   };
-  return Object.keys(found).length > 0 ? { ...found, ...target(scan) } : undefined;
+  return Object.keys(found).length > 0 ? { ...found, ...jarsOf(scan) } : undefined;
 }
 
 /** 1 where what is named is what is to be made: "here are peaches, let's make jam". */
@@ -82,14 +111,33 @@ function unitIn(text: string): string | undefined {
   return UNIT_WORDS.find(([, said]) => said.test(text))?.[0];
 }
 
+/** What an amount is turned into where only "metric" is said. */
+const IN_METRIC: Readonly<Record<string, string>> = {
+  pound: "kilo",
+  ounce: "gram",
+  quart: "liter",
+  cup: "ml",
+  fahrenheit: "celsius",
+  foot: "meter",
+  inch: "centimeter",
+};
+const METRIC = / (new money|metric) /;
+
 function converted(scan: Scan): Raw | undefined {
   const asked = [...scan.joined.matchAll(ASKED_UNIT)].find(([, unit = ""]) => unitIn(unit));
-  if (!asked) return undefined;
-  const to = unitIn(asked[1] ?? "");
-  const rest = scan.joined.replace(asked[0], " ");
-  const from = UNIT_WORDS.find(([unit, said]) => unit !== to && said.test(rest))?.[0];
   const value = scan.one<number>("number");
-  return from && to ? { from, to, ...(value ? { value: value.value } : {}) } : undefined;
+  const amount = value ? { value: value.value } : {};
+  const named = UNIT_WORDS.filter(([, said]) => said.test(scan.joined)).map(([unit]) => unit);
+  const [first = ""] = named;
+  const metric = METRIC.test(scan.joined) ? IN_METRIC[first] : undefined;
+  if (metric) return { from: first, to: metric, ...amount };
+  // "Ounces in a pound": one of the second in the first.
+  const within = / ([a-z]+) (?:in|to) (?:a|an|one|the) ([a-z]+) /.exec(scan.joined);
+  const [of, one] = [unitIn(within?.[1] ?? ""), unitIn(within?.[2] ?? "")];
+  if (of && one && !value) return { from: one, to: of };
+  const to = unitIn(asked?.[1] ?? "");
+  const from = to && named.find((unit) => unit !== to);
+  return from && to ? { from, to, ...amount } : undefined;
 }
 
 function away(scan: Scan): Raw {

@@ -47,7 +47,14 @@ export const FACTOR_TOPICS: Topics<FactorId> = [
 
 /** The first that fits is meant. */
 export const TERM_TOPICS: Topics<Term> = [
-  ["headspace", /\bhead ?(space|room)\b/],
+  [
+    "headspace",
+    /\bhead ?(space|room)\b|\b(gap|space|air|room) (at|on|in|above) (the )?(top|rim|food)\b/,
+  ],
+  [
+    "air-bubbles",
+    /\b(free|poke|poking|run|running|get)\b.*\b(bubbles?|knife|stick|spatula|around|round)\b|\b(knife|stick|spatula)\b/,
+  ],
   ["fingertip-tight", /\b(finger ?tip|finger) tight\b/],
   ["raw-pack", /\b(raw|cold)[ -]pack(ed|ing)?\b/],
   ["hot-pack", /\bhot[ -]pack(ed|ing)?\b/],
@@ -56,7 +63,10 @@ export const TERM_TOPICS: Topics<Term> = [
   ["weighted-gauge", /\b(weighted gauge|jiggler|rocker)\b/],
   ["dial-gauge", /\bdial\b/],
   ["pressure-canner", /\bpressure (canner|cooker|pot)\b/],
-  ["venting", /\b(vent|vents|venting|vented|exhausting)\b/],
+  [
+    "venting",
+    /\b(vent|vents|venting|vented|exhausting|(all|lose|losing|let) .*steam|steam (out|off))\b/,
+  ],
   ["siphoning", /\bsiphon\w*\b/],
   ["botulism", /\bbotul\w*\b/],
   ["altitude", /\b(altitude|elevation|how high up|sea level)\b/],
@@ -72,8 +82,9 @@ export const TERM_TOPICS: Topics<Term> = [
   ["process-time", /\bprocess(ing)? times?\b/],
   ["process", /\b(process|processing|processed)\b/],
   ["canner", /\b(canner|water bath)\b/],
-  ["seal", /\b(seal|seals|sealed|sealing|ping|pings|pinging)\b/],
+  ["seal", /\b(seal|seals|sealed|sealing|ping|pings|pinging|pop|pops|popped|popping)\b/],
   ["band", /\b(band|bands|ring|rings)\b/],
+  ["salt-and-chill", /\b(salt|ice)\b.*\b(ice|salt|soak|faff|for)\b|\bice\b/],
   ["brine", /\bbrine\b/],
   ["load", /\bloads?\b/],
   ["lot", /\blots?\b/],

@@ -15,6 +15,9 @@ export const away: MeaningOf<"away"> = {
     "<go> [<where>] [and] [will be] back (at|by|around) {until:future}",
     "[i will be|be|we will be] back in [about|around] {minutes:length} [or so]",
     `<go> <where> [for a (while|bit)] [now]`,
+    `[i will|we will|i am going to] be (right back|back) [soon|shortly|directly|in a (minute|
+    moment|bit|second|sec|jiffy|while|tick)]|back in a (minute|
+    moment|bit|second|sec|jiffy|while|tick)|brb`,
   ],
   lists: {
     go: `

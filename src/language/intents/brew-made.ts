@@ -2,7 +2,6 @@ import type { MeaningOf } from "./meaning.ts";
 
 /** What is poured over the produce ran out, or more of it is made. */
 export const brewMade: MeaningOf<"brew-made"> = {
-  learnedAs: { "new-brew": {} },
   cost: "changing",
   tellsOf: { about: "jars" },
   plainly: true,

@@ -13,7 +13,8 @@ const ADDED = new RegExp(
 const ASKED = /^ (was|were|is|are|did|does|do|has) /;
 
 /** Slots as the kitchen has them; undefined where they change nothing. */
-const finishChange: Finish = ({ weight, size, called, target }, _context, _plain, said) => {
+const finishChange: Finish = (raw, _context, _plain, said) => {
+  const { weight, less, size, called, target } = raw;
   const jar = typeof size === "string" ? JARS_SAID[size] : undefined;
   const name = typeof called === "string" ? asWritten(said.text, called) : undefined;
   const words = ` ${textOf(said.words)} `;
@@ -25,6 +26,7 @@ const finishChange: Finish = ({ weight, size, called, target }, _context, _plain
       : ADDED.test(words)
         ? { moreLb: weighed }
         : { weightLb: weighed }),
+    ...(typeof less === "number" ? { moreLb: -less } : {}),
     ...(jar ? { jar } : {}),
     ...(name ? { variety: name } : {}),
   };
@@ -55,7 +57,7 @@ export const changeBatch: MeaningOf<"change-batch"> = {
     variety: "name",
     name: "name",
   },
-  parts: ["weight", "size", "called", "other", "loss"],
+  parts: ["weight", "less", "size", "called", "other", "loss"],
   example: "make that seven pounds",
   unasked: true,
   finish: finishChange,

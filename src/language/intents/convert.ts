@@ -20,6 +20,9 @@ export const UNIT_WORDINGS: Readonly<Record<string, string>> = {
   psi: "psi|pounds of pressure|pounds pressure",
   kpa: "kpa",
   foot: "feet|foot",
+  inch: "inch|inches",
+  centimeter: "centimeter|centimeters|centimetre|centimetres|cm",
+  millimeter: "millimeter|millimeters|millimetre|millimetres|mm",
   meter: "meters",
 };
 

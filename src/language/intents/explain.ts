@@ -50,7 +50,9 @@ export const explain: MeaningOf<"explain"> = {
       (blanch|blanching) {term=blanching}|
       (cure|curing) {term=curing}|
       load {term=load}|
-      lot {term=lot}
+      lot {term=lot}|
+      [free the|freeing the|free|running a knife round|the] [air] bubbles {term=air-bubbles}|
+      [salt and|the salt and] ice {term=salt-and-chill}
     `,
   },
 };

@@ -56,12 +56,12 @@ export const hold: MeaningOf<"hold"> = {
     "[<let>] (pause|hold|suspend) the (process|processing|clock|clocks|time) [<a-moment>|for now]",
     "[<let>] (put|leave) [<the>] {target} on hold [<a-moment>|for now]",
     "[<let>] (leave|park) [<the>] {target} for (now|a bit|a while|a minute|the moment)",
-    `(i will|i have to|i am going to|let me) (step away|step out|be right back|be back|go get the
+    `(i will|i have to|i am going to|let me) (step away|step out|go get the
     door|go answer the door|get the phone|get the door|answer the phone|answer the door)
     [<a-moment>|now]`,
-    `(be right back|back in <a-moment>|not just yet|i am not ready|i am not ready yet|not ready|
-    not ready yet|we are not ready|we are not ready yet|i will be right back|stepping away|
-    stepping out|stepping away <a-moment>|brb)`,
+    `(not just yet|i am not ready|i am not ready yet|not ready|
+    not ready yet|we are not ready|we are not ready yet|stepping away|
+    stepping out|stepping away <a-moment>)`,
     "[<let>] hold off [on] [<the>] [{target}] [<a-moment>|for now]",
   ],
   spoken: ["hold the {target}", "hold everything"],

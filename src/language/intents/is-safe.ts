@@ -5,6 +5,7 @@ import type { MeaningOf } from "./meaning.ts";
 export const isSafe: MeaningOf<"is-safe"> = {
   cost: "harmless",
   asked: true,
+  supposing: true,
   when: ["always"],
   slots: { about: "text", topic: "word" },
   parts: ["asked"],

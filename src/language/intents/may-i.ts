@@ -1,19 +1,32 @@
-import { namedIn } from "../values/named-recipe.ts";
+import { isTarget, namedIn } from "../values/named-recipe.ts";
 import { ACT_PATTERNS, topicIn } from "../values/topic-patterns.ts";
+import { textOf, type Utterance } from "../words.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** What is done to a pot or a canner, and so to the batch that is named. */
 const OF_A_POT = /^(heat-off|open|stop)$/;
 
+/** Of a food with nothing said of what is done, it is asked whether it can be begun. */
+function toBegin(target: unknown, { words }: Utterance): "begin" | undefined {
+  const named = isTarget(target) && target.meaning.recipes.length + target.meaning.batches.length;
+  return named && BEGUN.test(textOf(words)) ? "begin" : undefined;
+}
+
+const BEGUN = new RegExp(
+  "\\b((go|going|put|get|getting) (in|on)|put .* on|time to|do (the|my|some)|in (yet|now|next)|" +
+    "(peel|scrub|wash|prep|cook)\\w*)\\b",
+);
+
 /** Whether something may be done now, and what happens if it is. */
 export const mayI: MeaningOf<"may-i"> = {
   cost: "harmless",
   asked: true,
+  supposing: true,
   when: ["always"],
   slots: { target: "name", what: "text", act: "word" },
   example: "can I turn the heat off now",
   finish: (raw, context, plain, said) => {
-    const act = raw.act ?? topicIn(said.words, ACT_PATTERNS);
+    const act = raw.act ?? topicIn(said.words, ACT_PATTERNS) ?? toBegin(raw.target, said);
     // Questions about anything not known to be done to jars are not for this program.
     if (act === undefined && raw.what !== undefined) return undefined;
     const of =

@@ -118,6 +118,8 @@ type Declared<I extends Intent> = {
   example?: string;
   /** It is only asked or ordered: a statement never means it. */
   asked?: true;
+  /** What is only imagined is asked about with it: "if I took the weight off". */
+  supposing?: true;
   /** Classes of the model that mean this, each with the slots it fills. */
   learnedAs?: Readonly<Record<string, Readonly<Partial<SlotsOf[I]>>>>;
   /** Its answer is spoken before everything else, like an alarm. */

@@ -8,6 +8,10 @@ const PASSES = 6;
 const INTENT_BYTES = 262_000;
 const FRAME_BYTES = 48_000;
 
+/** Of a meaning that fewer sentences have, each teaches more, up to this many times as much. */
+const SELDOM = 600;
+const MOST_WEIGHT = 2;
+
 /** Each meaning is taken to have been said so often in the way all sentences are. */
 const PRIOR = 2;
 
@@ -31,9 +35,15 @@ function mannersOf(sentences: readonly Sentence[], classes: readonly string[]): 
 export function modelsOf(sentences: readonly Sentence[]): Models {
   const seen = sentences.map(({ text, situation }) => seenOf(text, situation));
   const classes = [...new Set(sentences.flatMap(({ intents }) => intents))].sort();
+  const usual = new Map<string, number>();
+  for (const { intents } of sentences) {
+    for (const intent of new Set(intents)) usual.set(intent, (usual.get(intent) ?? 0) + 1);
+  }
   const about = sentences.map(({ intents }, index): Example => {
     const right = intents.map((intent) => classes.indexOf(intent));
-    return { features: seen[index]?.what ?? new Int32Array(), right: [...new Set(right)] };
+    const rarest = Math.min(...intents.map((intent) => usual.get(intent) ?? 1));
+    const weight = Math.min(MOST_WEIGHT, Math.max(1, Math.sqrt(Math.sqrt(SELDOM / rarest))));
+    return { features: seen[index]?.what ?? new Int32Array(), right: [...new Set(right)], weight };
   });
   const countOf = (one: Frame) => sentences.filter(({ frame }) => frame === one).length;
   const counts = new Map(FRAMES.map((frame) => [frame, countOf(frame)]));

@@ -21,7 +21,12 @@ export function shippedModels(): Models {
 }
 
 /** What words are taken to mean and how they are meant, by the model; probabilities are 0 to 1. */
-export type Guess = { intents: Likely[]; frames: Readonly<Record<Frame, number>> };
+export type Guess = {
+  intents: Likely[];
+  frames: Readonly<Record<Frame, number>>;
+  /** The words end in a question mark. */
+  marked?: boolean;
+};
 
 export function guess(
   words: readonly string[],
@@ -36,7 +41,7 @@ export function guess(
   FRAMES.forEach((frame, at) => {
     frames[frame] = manners[at] ?? 0;
   });
-  return { intents: ranked(models.intents.classes, meant), frames };
+  return { intents: ranked(models.intents.classes, meant), frames, marked: asked };
 }
 
 /** To the power of 3/4, by roots, which every machine gives alike. */

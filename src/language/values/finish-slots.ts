@@ -52,6 +52,19 @@ export function refFor(
   return { ...meant, sorts, running, recorded };
 }
 
+/** "A jar broke in the pot": of jars that are told of, a thing of the kitchen is no name. */
+function isNoJarsName(intent: Intent, value: unknown): boolean {
+  if (!isTarget(value) || intent === "instead") return false;
+  const { recipes, batches, timers } = value.meaning;
+  if (recipes.length + batches.length + timers.length > 0) return false;
+  const ofJars = Object.hasOwn(MEANINGS[intent].slots, "jars") || intent === "jars-filled";
+  return ofJars
+    ? VESSELS.test(value.said)
+    : intent === "water-low" && /^(lids|jars)$/.test(value.said);
+}
+
+const VESSELS = /\b(pot|pan|canner|kettle|bath|water|jars|lids|fridge|cellar|brine|food)$/;
+
 /** However much has to be assumed, a wording that fits counts for this much. */
 const LEAST = 0.3;
 
@@ -81,7 +94,7 @@ export function finishSlots(
   const slots: Raw = {};
   const refs: { ref?: Meant; overRef?: Meant } = {};
   for (const [slot, value] of Object.entries(finished.slots)) {
-    if (value === undefined) continue;
+    if (value === undefined || (slot === "target" && isNoJarsName(intent, value))) continue;
     slots[slot] = isTarget(value) ? value.said : value;
     const naming = NAMING.get(slot);
     if (!naming || !(isTarget(value) || typeof value === "string")) continue;

@@ -30,7 +30,7 @@ export type SpokenLot = {
 /** Words that mean nothing in the description of a lot. */
 const EMPTY = wordSet(
   "a an the some my our those these this that of with from using about around roughly it is at",
-  "batch lot round load for and i we have got which weighs weighing variety today now please",
+  "batch lot round load for and as i we have got which weighs weighing variety today now please",
   "then another more first new fresh picked just there are here today's called worth total all",
   "in recipe next up out big little small couple crate row rows bushel basket lug going started",
   "again them it ones afternoon morning evening already yet each apiece me us okay lass honey dear",

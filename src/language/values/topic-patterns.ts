@@ -22,11 +22,11 @@ export const EMERGENCY_PATTERNS: Topics<Emergency> = [
     "flame-out",
     /\b(relight|pilot|(burner|flame) (has |is |just )?(gone|went|goes|go) out|blew out the flame)\b/,
   ],
-  ["gas", /\b(gas|propane)\b/],
+  ["gas", /\b(gas|propane|rotten eggs?)\b/],
   ["plug", /\b(plug|overpressure|over pressure|safety valve|canner (blew|burst|exploded))\b/],
   [
     "ill",
-    /\b(double vision|seeing double|see double|blurry|blurred|swallow|swallowing|slurred|droopy|drooping|poison|poisoned|poisoning|throwing up|vomit|vomiting|ill|queasy|breathe|sick|tongue)\b|\bate\b/,
+    /\b(double vision|seeing double|see double|blurry|blurred|swallow|swallowing|slurred|droopy|drooping|poison|poisoned|poisoning|throwing up|vomit|vomiting|ill|queasy|breathe|sick|tongue)\b|\bate\b|\b(words?|speech|talk\w*)( \w+){0,4} (funny|slurred|wrong|drunk|thick)|hold (my|his|her) head|eyelids|mouth .*\bdry\b|\b(lick|tast|swallow)\w*\b.*\b(swollen|bulg\w+|bad|off|spoiled)\b/,
   ],
   [
     "faint",
@@ -36,7 +36,10 @@ export const EMERGENCY_PATTERNS: Topics<Emergency> = [
   ["fire", /\b(fire|cloth caught|flames|burning up|ablaze|alight|caught light)\b/],
   ["smoke", /\b(smoke|smoking|smoky)\b/],
   ["chile", /\b(chile|chili|chiles|chilies|pepper|peppers|jalapeno|jalapenos)\b/],
-  ["scald", /\b(scald|scalded|scalding|steam|boiling (water|brine|syrup|jam))\b/],
+  [
+    "scald",
+    /\b(scald|scalded|scalding|steam|boiling (water|brine|syrup|jam))\b|\b(jam|brine|syrup|water|fat|it)\b.*\b(up|down|over|on) (my|me|his|him|her)\b/,
+  ],
   ["burn", /\b(burn|burning|burned|burnt|burns|stings|hot hot|blister|blistered|blistering)\b/],
   ["cut", /\b(cut|bleeding|bleeds|blood|gash|gashed|sliced|thumb|deep|stitches|stabbed)\b/],
 ];
@@ -56,11 +59,11 @@ export const TROUBLE_PATTERNS: Topics<Trouble> = [
   ],
   [
     "lid-wont-close",
-    /\b((lid|lids|band|bands|ring|rings|top) (is |will |would |does |do )*(not) (close|go on|screw|seat|fit|fits|sit|catch|tighten|thread|lock)|cross threaded|thread is|can not (get|close|screw) .*(lid|band|ring)|(lid|band|ring) .*(sideways|crooked|skew)|nick(ed)? .*(rim|lip)|(rim|lip) .*nick(ed)?)\b/,
+    /\b((lid|lids|band|bands|ring|rings|top) (is |will |would |does |do )*(not) (close|go on|go down|screw|seat|fit|fits|sit|catch|tighten|thread|lock)|cross threaded|thread is|can not (get|close|screw) .*(lid|band|ring)|(lid|band|ring) .*(sideways|crooked|skew)|nick(ed)? .*(rim|lip)|(rim|lip) .*nick(ed)?)\b/,
   ],
   [
     "buckled-lid",
-    /\b(buckled|buckling|bent|warped|dent|dented|crinkled|wrinkled|creased|puckered)\b/,
+    /\b(buckled|buckling|bent|warped|blister|blistered|dimpled|dull|dent|dented|crinkled|wrinkled|creased|puckered)\b/,
   ],
   [
     "siphoned",
@@ -142,7 +145,19 @@ export const SAFETY_PATTERNS: Topics<SafetyTopic> = [
     "broken-jar",
     /\b((broke|broken|burst|cracked|shattered|smashed).*(jar|jars|canner|glass)|(jar|glass).*(broke|broken|burst|shattered|smashed)|broken glass|shards?)\b/,
   ],
-  ["chipped", /\b(chip|chipped|nick|nicked|crack|cracked|scratched)\b/],
+  [
+    "overfull",
+    /\b(overfilled|overfull|too full|brimful|(right )?to the (very )?(top|brim|rim|lip))\b/,
+  ],
+  [
+    "looks",
+    /\b(tell|know|see|spot)\b.*\b(by look\w*|look at|bad|spoiled|gone off|off)\b|just by looking\b/,
+  ],
+  [
+    "tested",
+    /\b(who (says|tested|said|made|wrote)|says who|where .*(numbers|figures|times)|tested)\b/,
+  ],
+  ["chipped", /\b(chip|chips|chipped|nick|nicked|crack|cracked|scratched)\b/],
   ["altitude", /\b(altitude|elevation|how high|mountains?|feet up|up here)\b/],
   [
     "pressure-canner",
@@ -192,20 +207,24 @@ export const ACT_PATTERNS: Topics<Act> = [
   ],
   [
     "tip-weight",
-    /\b(tip|lift|take off|pull|remove|nudge).*(weight|petcock|jiggler|regulator)|(weight|jiggler) off|let (the|some) (steam|pressure) out|open the (vent|petcock)\b/,
+    /\b(tip|lift|took|take|pull|remove|nudge).*(weight|petcock|jiggler|regulator)|(weight|jiggler) off|let (the|some) (steam|pressure) out|open the (vent|petcock)\b/,
   ],
-  ["skip-vent", /\bskip.*vent|without venting|not vent|shorten the vent|vent (for )?less\b/],
+  [
+    "skip-vent",
+    /\bskip.*vent|(put|set|drop) (the |its )?(weight|regulator|jiggler)|weight (go |be |goes )?on|(enough|long enough).*steam|steam(ed|ing)? (long )?enough|close (it|the vent|the petcock)|vented (long )?enough|without venting|not vent|shorten the vent|vent (for )?less\b/,
+  ],
   [
     "overnight-in-canner",
     /\bovernight in (the|that) (canner|water|pot)|leave (them|the jars|jars|it) (in|inside).*(canner|water|pot|overnight|night)|till morning in\b/,
   ],
+  ["lid-on", /\b(keep|leave|have) (the )?lid on|(lid|dome) (be )?on\b/],
   [
     "open",
-    /\b(open|lift|take|pull|pop|raise|peek|unlock).*(canner|lid|dome)|(lid|dome) (off|come off|up)|look (in|inside)|peek|open (it|her)\b/,
+    /\b(open|opens|lift|take|pull|pop|raise|peek|unlock).*(canner|lid|dome)|(lid|dome) (off|come off|up)|look (in|inside)|peek|open (it|her)\b/,
   ],
   [
     "heat-off",
-    /\b(turn|shut|switch|cut|kill|knock).*\b(off|down|it out)|(heat|burner|gas|stove|flame|fire) (off|down|out|be off)|take (it|the canner|the pot|her) off( the)?( heat| stove| burner)?\b/,
+    /\b(turn|shut|switch|cut|kill|knock).*\b(off|down|low|it out)|(kill|douse|stop|cut|close|lower|put out) (the |my )?(heat|burner|gas|stove|flame|fire|hob)|(heat|burner|gas|stove|flame|fire) (off|down|out|be off)|take (it|the canner|the pot|her) off( the)?( heat| stove| burner)?\b/,
   ],
   [
     "take-out",
@@ -233,7 +252,10 @@ export const ACT_PATTERNS: Topics<Act> = [
     "tighten",
     /\b(tighten|tightening|retighten|screw).*(band|bands|ring|rings|lid|lids|them|down)|tighten\b/,
   ],
-  ["turn-over", /\b(upside down|turn (them|it|the jars|jars) over|invert|flip)\b/],
+  [
+    "turn-over",
+    /\b(upside down|on (the|its|their) heads?|turn (them|it|the jars|jars) over|invert|flip)\b/,
+  ],
   [
     "boil-lids",
     /\bboil (the |my )?(lid|lids|flats)|simmer (the )?lids|lids (need|have) to be boiled\b/,
@@ -245,19 +267,22 @@ export const ACT_PATTERNS: Topics<Act> = [
   ],
   [
     "less-sugar",
-    /\b(less|half|no|without|cut|reduce|skip|leave out|sweetener|sugar free|sugar-free|honey).*(sugar|sweet|sugar free|sweetener)|(honey|sweetener|stevia) (instead|for)|sweetener\b/,
+    /\b(less|half|no|without|cut|reduce|skip|leave out|sweetener|sugar free|sugar-free|honey)\b.*(sugar|sweet|sugar free|sweetener)|(honey|sweetener|stevia) (instead|for)|sweetener\b/,
   ],
-  ["less-salt", /\b(less|half|no|without|cut|reduce|skip|leave out).*salt\b/],
+  ["less-salt", /\b(less|half|no|without|cut|reduce|skip|leave out)\b.*salt\b/],
   ["fresh-lemon", /\bfresh (lemon|lemons|lime|limes|squeezed)|real lemons?|squeeze\b/],
   [
     "less-acid",
-    /\b(less|half|no|without|cut|reduce|skip|leave out|forget|thin|water down|dilute|weaken|shift).*(vinegar|lemon|lemon juice|citric|acid|lime juice)\b/,
+    /\b(less|half|no|without|cut|reduce|skip|leave out|forget|thin|water down|dilute|weaken|shift)\b.*(vinegar|lemon|lemon juice|citric|acid|lime juice)\b/,
   ],
   [
     "other-vinegar",
     /\b(cider|white|wine|rice|malt|balsamic|sherry|red|apple|home ?made|other|different|any) vinegar|vinegar (of|with) (four|six|4|6)\b/,
   ],
-  ["table-salt", /\b(table|sea|kosher|iodized|ordinary|regular|rock|other|different) salt\b/],
+  [
+    "table-salt",
+    /\b(table|sea|kosher|iodized|ordinary|regular|rock|other|different) salt\b|\bsalt\b.*\b(sea|iodine|iodized|kosher|table)\b/,
+  ],
   [
     "more-low-acid",
     /\b(more|extra|add|put in|throw in|sub|swap).*(onion|onions|pepper|peppers|garlic|corn|beans|celery|carrots?|vegetable|vegetables|cucumbers?|zucchini)\b/,
@@ -279,10 +304,18 @@ export const ACT_PATTERNS: Topics<Act> = [
   ["stack", /\b(stack|stacked|stacking|on top of each other)\b/],
   [
     "skip-process",
-    /\b(skip|without|not|no).*(process|processing|water bath|canner|canning)|just let them seal\b/,
+    /\b(skip|without|not|no)\b.*(process|processing|water bath|canner|canning)|just let them seal\b/,
   ],
   ["skip-peel", /\b(peel|peels|peeling|skin|skins)\b/],
   ["cold-water", /\b(cold|tap|cool) water|top (up )?the canner|add (some |more )?water\b/],
+  [
+    "add-jar",
+    /\b(slip|squeeze|stick|put|add|fit|pop|room for|space for).*\b(another|one more|two more|three more|more|other) (jar|jars|pint|pints|quart|quarts|one|glass)\b|(slip|squeeze|stick) .*\bin\b/,
+  ],
+  [
+    "water-low",
+    /\b(boil|boils|boiled|run|runs|ran|go|goes) (itself )?dry|(runs?|ran) out of water|water .*(low|down|below|under|drops|dropped|away)|(lids?|jars?) .*(uncovered|show|showing)\b/,
+  ],
   [
     "top-up-jar",
     /\btop (up|off) (a|the|that|those|this)? ?(jar|jars|pint|quart)|top (it|them) up|fill (it|them) up|open (it|them) and (fill|top)\b/,
@@ -296,5 +329,8 @@ export const ACT_PATTERNS: Topics<Act> = [
     "stop",
     /\b(stop|stops|stopped|interrupt|quit|early|pause|cut (it|the time) short|take a break|goes off the boil|lose the boil|loses the boil|pressure drops|drops below|falls below)\b/,
   ],
-  ["begin", /\b(begin|start|get going on|get on with|do the next|next load|next batch)\b/],
+  [
+    "begin",
+    /\b(begin|start|starting|get going|getting on|get on with|getting going|do the next|next load|next batch|another batch)\b/,
+  ],
 ];

@@ -5,6 +5,7 @@ import { UNITS } from "../../reckon/units.ts";
 
 const ABROAD: Record<string, string> = {
   foot: "feet",
+  inch: "inches",
   psi: "pounds of pressure",
   kpa: "kilopascals",
   ml: "milliliters",

@@ -88,6 +88,18 @@ export const PERMISSIONS: Readonly<Record<Exclude<Act, ClockAct>, OwnText>> = {
     text: `No: air left in the canner makes it cooler than the gauge says. It takes ${countWords(VENT_MINUTES, "minute")} of steady steam first, every time.`,
     source: SOURCES.general,
   },
+  "lid-on": {
+    text: "On, while it heats and for the whole time. A pressure canner's lid is locked, and its vent stays open until it has steamed ten minutes.",
+    source: SOURCES.general,
+  },
+  "add-jar": {
+    text: "Not to a load that has begun: the whole time would start over. It goes in with the next load, or in the refrigerator.",
+    source: null,
+  },
+  "water-low": {
+    text: "Add boiling water until it stands an inch over the lids, with the heat high. If the boil stops, bring it back: the whole time starts over. Never open a pressure canner to look.",
+    source: SOURCES.general,
+  },
   "skip-process": SAFETY["open-kettle"],
   "skip-peel": {
     text: "Only where the recipe leaves the peel on. Skins carry most of the germs, and the times were tested as the recipe says.",

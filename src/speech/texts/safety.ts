@@ -25,6 +25,18 @@ export const SAFETY: Readonly<Record<SafetyTopic, OwnText>> = {
     text: "Never taste to find out. You can't see, smell or taste the poison of botulism, and a little can kill. In doubt, throw it out.",
     source: SOURCES.washington,
   },
+  looks: {
+    text: "Not always: spoiled low-acid food may show very little. A raised lid, a leak, spurting, rising bubbles, mold or a bad smell: don't taste it. In doubt, throw it out.",
+    source: SOURCES.general,
+  },
+  overfull: {
+    text: "Take some out: the headspace is part of the recipe. Too full, food boils out under the lid, and the jar may not seal.",
+    source: SOURCES.general,
+  },
+  tested: {
+    text: "Each recipe names its source, mostly the USDA Complete Guide to Home Canning. A time that's from memory says so, and counts once you've compared it with your guide.",
+    source: SOURCES.general,
+  },
   bulged: {
     text: `No. Don't taste it, and don't open one that's still sealed: bag it and throw it out. Open or leaking low-acid food and tomatoes: boil it under water ${DISCARD_BOIL_MINUTES} minutes, jar and all, then throw it out.`,
     source: SOURCES.general,

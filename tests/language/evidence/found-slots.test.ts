@@ -69,9 +69,28 @@ describe("the values of a guess", () => {
     ["place", "they are on the shelf in the cellar", { place: "cellar" }],
     ["begin", "I fancy having a go at pickled beets today", { recipe: "pickled-beets" }],
     ["begin", "I fancy having a go at it today", undefined],
+    ["convert", "ounces in a pound, it has slipped my mind", { from: "pound", to: "ounce" }],
+    ["convert", "nine pounds, in new money", { value: 9, from: "pound", to: "kilo" }],
+    ["convert", "half an inch, in millimeters", { value: 0.5, from: "inch", to: "millimeter" }],
+    ["change-batch", "the bowl was on the scale, take two pounds off", { moreLb: -2 }],
+    ["change-batch", "they weighed out at five and a half", { weightLb: 5.5 }],
+    ["change-batch", "you should know these are Dragon Tongue", { variety: "Dragon Tongue" }],
+    ["change-batch", "I said pints and filled quarts", { jar: "quart" }],
+    ["instead", "it is the beans, not the beets", { target: "beans" }],
+    ["jar-broken", "oh no, one of them broke", { count: 1 }],
+    ["jar-broken", "jar no. 4 broke", { jars: [4] }],
+    ["how-much", "vinegar, ten pounds of beans, what does that want", { amount: 10, unit: "lb" }],
+    ["may-i", "have I got time to get on with the beans", { act: "begin" }],
+    ["may-i", "would rice vinegar do for the beans", { act: "other-vinegar" }],
   ])("are found anywhere: %s, %s", (intent, text, slots) => {
     const all = found(intent, text);
     if (slots === undefined) expect(all).toBeUndefined();
     else expect(all).toMatchObject(slots);
+  });
+
+  it("name no thing of the kitchen as whose jars they are", () => {
+    expect(found("jar-broken", "one broke in the pot")).toEqual({ count: 1 });
+    expect(found("jars-filled", "five filled with lids on")).toEqual({ count: 5 });
+    expect(found("seal-failed", "two of the beans clicked")).toMatchObject({ target: "beans" });
   });
 });

@@ -42,6 +42,9 @@ const COSTS = new Map(Object.entries(MEANINGS).map(([intent, { cost }]) => [inte
 /** An answer, and nothing else, comes of it. */
 const isHarmless = ({ intent }) => intent === "unknown" || COSTS.get(intent) === "harmless";
 
+/** Meanings by the names they had when the sentences were sealed. */
+const RENAMED = { "new-brew": "brew-made" };
+
 const key = (text) =>
   text
     .toLowerCase()
@@ -56,7 +59,7 @@ function rowsOf(path) {
     const [text, intents, frame, speaker, stage, question, values] = line.split("\t");
     const all = [JSON.parse(values || "{}")].flat();
     const meant = intents.split("+").map((name, at) => {
-      const { intent, slots } = learned(name);
+      const { intent, slots } = learned(RENAMED[name] ?? name);
       return { intent, slots: { ...slots, ...all[at] } };
     });
     return { text, meant, frame, speaker, stage, question };
