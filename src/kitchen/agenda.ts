@@ -9,6 +9,8 @@ import {
   STAND_WARNING_MINUTES,
 } from "../reckon/trade-numbers.ts";
 import { nextMatch } from "./cron.ts";
+import { courseBegin } from "./day/course.ts";
+import { heatsAgain, usualMinutes, wantedAt } from "./day/expected.ts";
 import { plannedBegins } from "./decide/begin/planned-begin.ts";
 import { type DueWhat, planKey, type StageDue, stageDueKey, warmUpKey } from "./due-key.ts";
 import type { DatedFact, PlannedItem } from "./events.ts";
@@ -188,6 +190,11 @@ function waitingItems(state: State, batch: Batch, now: number): DueMoment[] {
     items.push({ key, at: warm, rank: "prompt", what: "warm-up", owner: batch });
   }
   items.push(...standingItems(state, batch));
+  const again = heatsAgain(state, batch, now);
+  if (again) {
+    const { run, at, load } = again;
+    items.push(stageItem({ owner: batch, run, what: "again", at, rank: "prompt" }, load));
+  }
   for (const run of batch.stages) {
     if (run.state !== "waiting" || isOfCanner(run.spec)) continue;
     for (const after of run.spec.after) {
@@ -219,9 +226,13 @@ function standingItems(state: State, batch: Batch): DueMoment[] {
   ];
 }
 
+/** What is put on the heat is ready this long before it is wanted (our choice). */
+const AHEAD_MINUTES = 10;
+
 /**
- * When a stage that starts on a person's word should start, to be ready together with the long rest
- * beside it; undefined where no window is running beside it.
+ * When a stage that starts on a person's word should start: by the course of the day; else to be
+ * ready together with the long rest beside it, or a little before what follows it can begin.
+ * Undefined where that cannot be foreseen.
  */
 export function startByWordAt(
   state: State,
@@ -239,7 +250,12 @@ export function startByWordAt(
     const end = other.startedAt + window.minMinutes * MINUTE_MS;
     return Math.max(ready, end - run.spec.typicalMinutes * MINUTE_MS);
   }
-  return undefined;
+  // A mere look ahead leaves no time to spare.
+  const planned = state.dayPlan ? courseBegin(state, batch, run) : undefined;
+  if (planned !== undefined) return Math.max(ready, planned);
+  const wanted = wantedAt(state, batch, run, now);
+  const ahead = (usualMinutes(batch, run) + AHEAD_MINUTES) * MINUTE_MS;
+  return wanted === undefined ? undefined : Math.max(ready, wanted - ahead);
 }
 
 /** Warnings that were asked for, one each time the clock starts. */

@@ -192,6 +192,8 @@ export type SlotsOf = {
     quiet?: string;
     go?: true;
     drop?: true;
+    /** What is to change for the items named: none of them, later, before the others, exchanged. */
+    change?: string;
     planned?: DayPlan;
   };
   done: Targeted & Timed;
@@ -362,6 +364,8 @@ export type SlotsOf = {
   standing: Nothing;
   /** What the person's own words were learned to mean. */
   "own-words": Nothing;
+  /** How long this cook and this stove were found to take. */
+  learned: Nothing;
   /** All of them, the one of this number in their list, or the one learned last. */
   "forget-words": { all?: true; number?: number };
   unknown: Nothing;

@@ -11,6 +11,7 @@ export const STAGE_DUES = [
   "check",
   "late",
   "start",
+  "again",
   "stands",
   "stood",
   "warning",

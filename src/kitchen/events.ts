@@ -20,6 +20,7 @@ export type {
   Lot,
   Part,
   PlannedItem,
+  PlannedStep,
   QuietHours,
   SpoilSign,
 } from "./facts/fields.ts";

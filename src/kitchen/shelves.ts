@@ -4,6 +4,7 @@
  */
 
 import { type StageClock, stageClock, startByWordAt } from "./agenda.ts";
+import { courseBegin, courseStep } from "./day/course.ts";
 import { nextFills } from "./jars/canner-room.ts";
 import { ready } from "./jars/lots.ts";
 import { activeOwners, inCanner, isLoad, type Owner } from "./owners.ts";
@@ -22,19 +23,20 @@ export type ShelfItem = {
   clock?: StageClock;
   /** What the key does: end the stage, or begin it; absent where only words will do. */
   offer?: "done" | "begin";
-  /** Smaller comes first. */
+  /** Smaller comes first; of the same, what is to begin sooner by the course of the day. */
   order: number;
+  at?: number;
 };
 
 export function shelves(state: State, now: number): ShelfItem[] {
   const items: ShelfItem[] = [];
   for (const owner of activeOwners(state)) {
-    if (isLoad(owner)) items.push(...loadItems(owner, now));
+    if (isLoad(owner)) items.push(...loadItems(state, owner, now));
     else if (owner.state !== "abandoned") items.push(...batchItems(state, owner, now));
   }
   const focus = state.focus;
   return items.sort((a, b) => {
-    const byOrder = a.order - b.order;
+    const byOrder = a.order - b.order || (a.at ?? 0) - (b.at ?? 0);
     if (byOrder !== 0) return byOrder;
     const mine = Number(b.owner.id === focus) - Number(a.owner.id === focus);
     return mine || (a.run.startedAt ?? now) - (b.run.startedAt ?? now);
@@ -44,7 +46,7 @@ export function shelves(state: State, now: number): ShelfItem[] {
 /** Hot jars first, then a lost boil, then plain work, then what could be begun. */
 const ORDER = { lost: 0, hot: 1, work: 2, due: 3, couldBegin: 4, heat: 5, rest: 6 };
 
-function loadItems(load: Owner, now: number): ShelfItem[] {
+function loadItems(state: State, load: Owner, now: number): ShelfItem[] {
   const items: ShelfItem[] = [];
   for (const run of load.stages) {
     if (run.state !== "running") continue;
@@ -57,7 +59,7 @@ function loadItems(load: Owner, now: number): ShelfItem[] {
       const guarded = run.spec.step === "unload" || rulesOf(run.spec).guarded;
       items.push({ ...item, shelf: "hands", order: ORDER.hot, ...(guarded ? {} : offerDone) });
     } else if (rulesOf(run.spec).ends === "window") {
-      items.push(windowItem(load, run, now, clock));
+      items.push(windowItem(state, load, run, now, clock));
     } else {
       const warm = run.spec.step === "canner" ? offerDone : {};
       const shelf = rulesOf(run.spec).shelf;
@@ -70,6 +72,7 @@ function loadItems(load: Owner, now: number): ShelfItem[] {
 const offerDone = { offer: "done" as const };
 
 function windowItem(
+  state: State,
   owner: Owner,
   run: StageRun,
   now: number,
@@ -78,7 +81,10 @@ function windowItem(
   const due = clock !== undefined && now >= clock.dueAt;
   const item = { owner, run, ...(clock ? { clock } : {}) };
   if (!due) return { ...item, shelf: "rest", order: ORDER.rest };
-  return { ...item, shelf: "hands", order: ORDER.due, offer: "done" };
+  // What has rested long enough goes on when the course of the day has what follows it.
+  const step = isLoad(owner) ? undefined : courseStep(state, owner, run);
+  if (!step) return { ...item, shelf: "hands", order: ORDER.due, offer: "done" };
+  return { ...item, shelf: "hands", order: ORDER.work, at: step.to, offer: "done" };
 }
 
 function batchItems(state: State, batch: Batch, now: number): ShelfItem[] {
@@ -87,21 +93,28 @@ function batchItems(state: State, batch: Batch, now: number): ShelfItem[] {
     if (isOfCanner(run.spec)) continue;
     const rules = rulesOf(run.spec);
     const clock = stageClock(run);
-    const item = { owner: batch, run, ...(clock ? { clock } : {}) };
+    const at = courseBegin(state, batch, run);
+    const item = {
+      owner: batch,
+      run,
+      ...(clock ? { clock } : {}),
+      ...(at === undefined ? {} : { at }),
+    };
     if (run.state === "waiting") {
       const waits = run.spec.start === "word" && batch.state === "running";
       const ready = waits ? readyAt(state, batch, run, now) : undefined;
       if (ready === undefined || ready > now) continue;
       const soon = (startByWordAt(state, batch, run, now) ?? ready) <= now + 5 * MINUTE_MS;
-      const order = soon ? ORDER.couldBegin : ORDER.rest;
+      const order = !soon ? ORDER.rest : at === undefined ? ORDER.couldBegin : ORDER.work;
       items.push({ ...item, shelf: "hands", order, offer: "begin" });
     } else if (run.state === "running" && rules.ends !== "date") {
       const held = batch.state === "held";
       if (rules.shelf === "hands") {
         if (hasRole(run.spec, "filling") && waitsForCanner(state, batch)) continue;
-        const order = hasRole(run.spec, "filling") ? ORDER.hot : ORDER.work;
+        const hot = hasRole(run.spec, "filling") && at === undefined;
+        const order = hot ? ORDER.hot : ORDER.work;
         items.push({ ...item, shelf: "hands", order, ...(held ? {} : offerDone) });
-      } else if (rules.shelf === "rest") items.push(windowItem(batch, run, now, clock));
+      } else if (rules.shelf === "rest") items.push(windowItem(state, batch, run, now, clock));
       else items.push({ ...item, shelf: "heat", order: ORDER.heat });
     }
   }

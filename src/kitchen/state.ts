@@ -11,6 +11,7 @@ import type {
   GaugeRecord,
   GuideAnswer,
   PlannedItem,
+  PlannedStep,
   QuietHours,
 } from "./facts/fields.ts";
 import type { Written } from "./facts/stamp.ts";
@@ -129,6 +130,8 @@ export type Batch = {
   disposed: { code: string; what: Disposition; at: number; count: number | null }[];
   /** Reports written well after they happened. */
   late: { at: number; written: number; what: string }[];
+  /** When its steps were to go on by the plan that was agreed to. */
+  agreed?: PlannedStep[];
 };
 
 /** The jars of one lot in a load; which and how many they are, the jars say. */
@@ -224,6 +227,8 @@ export type DayPlan = {
   finishAt: number;
   finishBy: number | null;
   quiet: QuietHours | null;
+  /** Every step as it was agreed to; empty in older journals. */
+  steps: PlannedStep[];
 };
 
 /** A doubt of the altitude; settled by an altitude that is said after it, which is kept here. */
@@ -291,6 +296,8 @@ export type State = {
   jarIds: { writer?: string; earlier: string; used: number };
   focus: string | null;
   dayPlan: DayPlan | null;
+  /** When each step of the day is to begin, as last worked out; never from the log. */
+  course: readonly PlannedStep[] | null;
   /** Due moments already recorded, and those still ringing (newest last). */
   due: Record<string, number>;
   ringing: string[];
@@ -359,6 +366,7 @@ export function initialState(): State {
     jarIds: { earlier: "", used: 0 },
     focus: null,
     dayPlan: null,
+    course: null,
     due: {},
     ringing: [],
     setUp: [],

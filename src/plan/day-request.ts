@@ -65,15 +65,18 @@ export function dayRequest(asked: DayAsked): DayRequest | { fault: string } {
     made.push(one.batch);
   }
   const shared = sharingPots(made);
-  const withShared = [...batches, ...shared.map((one) => dayBatch(one, lengthFor(one)))];
-  const apart = [...batches, ...shared.flatMap((one) => eachAlone(one, lengthFor))];
+  const together = shared.map((one) => dayBatch(one, lengthFor(one)));
+  const alone = shared.flatMap((one) => eachAlone(one, lengthFor));
   const earliest = Math.min(now, ...begun.map((one) => one.begunAt));
   const offset = wallOf(state, now) - now;
   const from = Math.max(earliest, now - DAY_MS) + offset;
   const startMs = Math.floor(from / MINUTE_MS) * MINUTE_MS;
   const toWall = (ms: number) => ms + offset;
+  const waiting = (list: PlanBatch[]) => list.map((one) => notBefore(one, items, toWall));
+  const withShared = [...batches, ...waiting(together)];
+  const apart = [...batches, ...waiting(alone)];
   const asBegun = (list: PlanBatch[]) => {
-    return withOnePairOfHands(list, asked.inHands).map((batch) => moved(batch, toWall));
+    return withOnePairOfHands(asked, list).map((batch) => moved(batch, toWall));
   };
   const request: PlanRequest = {
     batches: asBegun(withShared),
@@ -116,18 +119,27 @@ function wanted({ state, library }: DayAsked, item: PlannedItem) {
  * Work begins by itself when its turn comes, but one cook does one thing at a time: of several
  * stages that need hands throughout, only the one in hand has really begun.
  */
-function withOnePairOfHands(batches: PlanBatch[], inHands: string | undefined): PlanBatch[] {
-  const open = handwork(batches);
-  if (open.length < 2) return batches;
+function withOnePairOfHands({ state, now, inHands }: DayAsked, batches: PlanBatch[]): PlanBatch[] {
+  const all = handwork(batches);
+  const open = all.length > 1 ? all : all.filter((key) => isLater(state, key, now));
   return batches.map((batch) => ({
     ...batch,
     stages: batch.stages.map((stage) => {
       const key = `${batch.id}/${stage.id}`;
-      if (!open.includes(key) || key === inHands) return stage;
+      if (!open.includes(key) || (key === inHands && !isLater(state, key, now))) return stage;
       const { startedMs, ...rest } = stage;
       return rest;
     }),
   }));
+}
+
+/** Whether the course of the day has something else before it. */
+function isLater(state: State, key: string, now: number): boolean {
+  return (
+    state.course?.some(({ batch, stage, from }) => {
+      return `${batch}/${stage}` === key && from > now;
+    }) ?? false
+  );
 }
 
 /** Stages that somebody could be working on now, as `batch/stage`. */
@@ -138,6 +150,18 @@ function handwork(batches: readonly PlanBatch[]): string[] {
       .filter((stage) => stage.endedMs === undefined)
       .map((stage) => `${id}/${stage.id}`),
   );
+}
+
+/** A batch whose lots were asked not to begin before some time. */
+function notBefore(
+  batch: PlanBatch,
+  items: readonly PlannedItem[],
+  toWall: (ms: number) => number,
+): PlanBatch {
+  const times = items.flatMap(({ id, notBefore: at }) => {
+    return at !== undefined && batch.lots?.some((lot) => lot.id === id) ? [toWall(at)] : [];
+  });
+  return times.length > 0 ? { ...batch, notBeforeMs: Math.max(...times) } : batch;
 }
 
 function moved(batch: PlanBatch, toWall: (ms: number) => number): PlanBatch {

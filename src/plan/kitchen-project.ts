@@ -1,10 +1,10 @@
 import { heat } from "../kitchen/stages/heat.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
-import { CANNER_WARM_UP_MINUTES } from "../reckon/trade-numbers.ts";
+import { CANNER_WARM_UP_MINUTES, HOT_WITHIN_MINUTES } from "../reckon/trade-numbers.ts";
 import { HotCanners } from "./hot-canners.ts";
 import { CANNER_STAGE, type PlanStep, planSteps, SHORT_WINDOW_MINUTES } from "./plan-loads.ts";
-import type { PlanRequest } from "./plan-request.ts";
+import type { PlanBatch, PlanRequest } from "./plan-request.ts";
 import { PRESENCE, ProjectDraft } from "./project-draft.ts";
 import type { Objective, Project } from "./solver/model.ts";
 import { SURE_PART, windowGate } from "./window-gate.ts";
@@ -35,7 +35,7 @@ const MANY = 1000;
 /** Turns the kitchen's request into activities and lags. Throws a RangeError on unknown stages. */
 export function kitchenProject(request: PlanRequest): KitchenProject {
   const build = new ProjectBuilder(request);
-  for (const batch of request.batches) build.addBatch(planSteps(batch), batch.label);
+  for (const batch of request.batches) build.addBatch(planSteps(batch), batch);
   build.lightCanners();
   build.addQuiet();
   return build.result();
@@ -45,6 +45,8 @@ class ProjectBuilder {
   private readonly request: PlanRequest;
   private readonly grid: number;
   private readonly now: number;
+  /** Before which nothing of the batch that is added begins. */
+  private from = 0;
   private readonly draft: ProjectDraft;
   private readonly canners: HotCanners;
   private readonly placed: PlacedStep[] = [];
@@ -82,7 +84,8 @@ class ProjectBuilder {
     return Math.max(0, this.up((ms - this.request.startMs) / MINUTE_MS));
   }
 
-  addBatch(steps: readonly PlanStep[], label: string): void {
+  addBatch(steps: readonly PlanStep[], { label, notBeforeMs = 0 }: PlanBatch): void {
+    this.from = Math.max(this.now, this.slot(notBeforeMs));
     const hasty = hastySteps(steps);
     const own = new Map<string, PlacedStep>();
     const lit = steps.find(({ stage }) => stage === CANNER_STAGE);
@@ -172,7 +175,8 @@ class ProjectBuilder {
         if (what === "canner") this.waitForCanner(step, withinMinutes, own);
         const filling = this.fillingBefore(steps, own, step.load);
         const to = this.up(neededMinutes) - filling;
-        const sure = Math.min(this.up(withinMinutes), Math.ceil(SURE_PART * to));
+        // Heated sooner than usual, it still keeps hot until its canner is free.
+        const sure = Math.ceil(SURE_PART * to) + this.up(HOT_WITHIN_MINUTES);
         const key = `${what} ${step.load ?? 0}`;
         if (to <= (kept.get(key)?.to ?? 0)) continue;
         kept.set(key, { step, from: lit ? sure : this.up(withinMinutes), to });
@@ -184,10 +188,7 @@ class ProjectBuilder {
         this.draft.pinned(
           own.get(step.id)!.activity,
           { name: `kept-${what}`, offset: from, duration: to - from },
-          // A canner that waits, hot, has its own burner.
-          what === "canner" && lit && "burner" in this.capacities
-            ? { canner: 1, burner: 1 }
-            : { [what]: 1 },
+          { [what]: 1 },
         );
     }
   }
@@ -209,8 +210,12 @@ class ProjectBuilder {
     withinMinutes: number,
     own: ReadonlyMap<string, PlacedStep>,
   ): void {
+    const { activity, length } = own.get(step.id)!;
+    // A canner that waits, hot, has a burner of its own: there is no second to heat the food on.
+    if (this.capacities.burner === 1 && step.uses.includes("burner"))
+      this.draft.pinned(activity, { name: "hot", offset: 0, duration: length }, { burner: 1 });
     const long = step.minutes >= CANNER_WARM_UP_MINUTES;
-    this.canners.wait(own.get(step.id)!.activity, long ? this.down(withinMinutes) : 0);
+    this.canners.wait(activity, long ? this.down(withinMinutes) : 0);
   }
 
   private addStep(step: PlanStep, planned: number, cannerHeld: boolean): PlacedStep {
@@ -229,7 +234,7 @@ class ProjectBuilder {
     if (most === planned) Object.assign(demands, holds);
     if (step.hands === "all") demands.hands = 1;
     placed.attended = this.attendedBits(step, planned);
-    const earliest = this.now;
+    const earliest = this.from;
     this.draft.add({ id: activity, duration: planned, demands, earliest, outsideEnd });
     if (most !== planned && Object.keys(holds).length > 0)
       this.draft.pinned(activity, { name: "hold", offset: 0, duration: most }, holds);

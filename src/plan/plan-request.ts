@@ -54,6 +54,8 @@ export type PlanBatch = {
   /** The lots that share its pots, in the order they are filled; absent of a running batch. */
   lots?: readonly PlanLot[];
   stages: readonly PlanStage[];
+  /** None of it begins before this. Epoch milliseconds. */
+  notBeforeMs?: number;
   /** The number of jars and how many the canner takes; more than fit become several loads. */
   jars?: { count: number; perLoad: number };
 };

@@ -2,6 +2,7 @@
  * The batch log as in the published JSON: planned and actual, and what departed from the recipe.
  */
 
+import { agreedStep } from "../kitchen/day/course.ts";
 import { batchDeviations } from "../kitchen/deviations.ts";
 import { loadsWith, lotCounts } from "../kitchen/jars/canner-room.ts";
 import type { BatchLot } from "../kitchen/jars/jar.ts";
@@ -25,6 +26,8 @@ export type StageLog = {
   title: string;
   state: string;
   planned: { minMinutes: number; maxMinutes: number };
+  /** When it was to go on by the day's plan that was agreed to. */
+  agreed: { from: string; to: string } | null;
   startedAt: string | null;
   endedAt: string | null;
   minutes: number;
@@ -285,7 +288,10 @@ export function stageLogs(
   lots: readonly BatchLot[],
 ): StageLog[] {
   return stagesInOrder(batch, loadsWith(state, batch, lots)).map(({ id, run, load }) => {
-    return { ...stageLog(state, batch, run, now, load?.id ?? null), id };
+    const step = agreedStep(batch, run.id, load ? batch.loads.indexOf(load.id) + 1 : undefined);
+    const at = (t: number) => maybe(state, t) ?? "";
+    const agreed = step ? { from: at(step.from), to: at(step.to) } : null;
+    return { ...stageLog(state, batch, run, now, load?.id ?? null), id, agreed };
   });
 }
 
@@ -295,7 +301,7 @@ function stageLog(
   run: StageRun,
   now: number,
   load: string | null,
-): StageLog {
+): Omit<StageLog, "agreed"> {
   const { window, typicalMinutes, kind } = run.spec;
   const end = run.endedAt ?? (run.startedAt === undefined ? undefined : now);
   const minutes =

@@ -15,6 +15,7 @@ export function dateAndTime(iso: string | null): string {
 
 /** Minutes in words: `12.5 min`, `3 h 20 min`, `21 days`. */
 export function spanOf(minutes: number): string {
+  if (minutes < 0.05) return "at once";
   if (minutes < 120) return `${Math.round(minutes * 10) / 10} min`;
   if (minutes < 48 * 60) {
     const rest = Math.round(minutes % 60);

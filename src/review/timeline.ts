@@ -1,4 +1,5 @@
 /** A batch's stages over time, planned and actual, for drawing. Wall milliseconds. */
+import { agreedStep } from "../kitchen/day/course.ts";
 import { loadsWith } from "../kitchen/jars/canner-room.ts";
 import type { BatchLot } from "../kitchen/jars/jar.ts";
 import { seenFor } from "../kitchen/places.ts";
@@ -21,6 +22,8 @@ export type TimelineRow = {
   open: boolean;
   plannedMinMs: number;
   plannedMaxMs: number;
+  /** When it was to go on by the day's plan that was agreed to. */
+  agreed?: { from: number; to: number };
   marks: TimelineMark[];
   /** Times in which nobody watched; `held` once somebody said whether the condition held. */
   gaps: { from: number; to: number; held: boolean | null }[];
@@ -40,9 +43,11 @@ export function timelineOf(
   const wall = (t: number) => Math.round(wallOf(seen, t));
   const rows: TimelineRow[] = [];
   const dates: TimelineRow[] = [];
-  for (const { id, run } of stagesInOrder(batch, loadsWith(state, batch, lots))) {
+  for (const { id, run, load } of stagesInOrder(batch, loadsWith(state, batch, lots))) {
     const { ends, date } = rulesOf(run.spec);
     const row = rowOf(id, run, now, wall);
+    const step = agreedStep(batch, run.id, load ? batch.loads.indexOf(load.id) + 1 : undefined);
+    if (row && step) row.agreed = { from: wall(step.from), to: wall(step.to) };
     if (row && ends !== "date") rows.push(row);
     if (row && date === "from") dates.push(datedRow(row));
   }

@@ -3,6 +3,7 @@
 import type { Command } from "../kitchen/command.ts";
 import type { State } from "../kitchen/state.ts";
 import { isIntent, MEANINGS } from "../language/intents/all.ts";
+import { learnedReport } from "../plan/learning/learned-report.ts";
 import type { Library } from "../recipe/library.ts";
 import { jarRecords } from "../review/shelf/jar-records.ts";
 import { pantryOf } from "../review/shelf/pantry.ts";
@@ -23,6 +24,7 @@ export function answered(talk: Conversation, command: Command, place: Place): bo
     pantry: () => pantryOf(state, now),
     seeds: () => seedReports(state),
     seedLife,
+    learned: () => learnedReport(state).lines,
     examples: () => examplesNow(state, pending),
     exampleOf,
   });

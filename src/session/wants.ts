@@ -60,7 +60,10 @@ function nextStep(state: State, { owner, run, what }: DueMoment, now: number): s
 export function dueWants(state: State, item: DueMoment): Want[] {
   if (item.rank === "alarm") return [];
   const wording = dueWording(state, item);
-  return wording.text === "" ? [] : [{ rank: "prompt", key: item.key, ...wording }];
+  // What was begun at the moment it was to be is only told how.
+  const { owner, run, what } = item;
+  const key = what === "start" && owner && run ? `${owner.id}/${run.id}` : item.key;
+  return wording.text === "" ? [] : [{ rank: "prompt", key, ...wording }];
 }
 
 /** Prompts for the stages whose turn came since an earlier state. */

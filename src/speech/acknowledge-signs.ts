@@ -6,9 +6,11 @@ import { gaugeTargetPsi } from "../kitchen/loads/gauge-target.ts";
 import { isLoad, type Owner, ownerOf, runOf, runOfRole } from "../kitchen/owners.ts";
 import { OVER_PRESSURE_PSI } from "../kitchen/probe/probe-rules.ts";
 import { BOILING_WATER, OFF_BOIL_F } from "../kitchen/questions/altitude-doubts.ts";
+import { heldForCanner } from "../kitchen/settle.ts";
 import { potOf, upper } from "../kitchen/spoken-names.ts";
 import { hasRole } from "../kitchen/stages/kinds.ts";
-import { type Load, type StageRun, wallOf } from "../kitchen/state.ts";
+import type { Batch, Load, StageRun } from "../kitchen/state.ts";
+import { wallOf } from "../kitchen/state.ts";
 import { HOUR_MS, MINUTE_MS, upToMinute } from "../kitchen/time.ts";
 import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../kitchen/unbroken-time.ts";
 import { judgeBoil } from "../reckon/boiling.ts";
@@ -49,8 +51,18 @@ export function signSentence(told: Told, ownerId: string, fact: DatedFact): stri
   if (isLoad(owner) && owner.terms?.method === "steam" && !current(run.kept)) {
     return "A full column of steam. Tell me its temperature.";
   }
+  if (tooSoon(told, owner, run)) return `${startedSentence(told, run)} ${TOO_SOON}`;
   if (run.kept.unconfirmedAt !== undefined) return `Boiling ${at(told, run.kept.unconfirmedAt)}.`;
   return startedSentence(told, run);
+}
+
+const TOO_SOON = "The canner is not hot yet: keep the pot hot, and fill once it is.";
+
+/** Whether food that is packed hot boils before there is a hot canner to take it. */
+function tooSoon({ before, now }: Told, owner: Owner, run: StageRun): boolean {
+  const was = before.batches[owner.id];
+  const held = was && runOf(was, run.id);
+  return held !== undefined && heldForCanner(before, was as Batch, held, now);
 }
 
 /** "Twelve minutes, until ten past four"; after a loss "Twelve minutes again". */

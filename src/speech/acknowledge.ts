@@ -328,7 +328,9 @@ function whyOf(detail: string): string {
 function plannedSentence(told: Told, items: readonly PlannedItem[]): string {
   const next = items.toSorted((a, b) => a.beginAt - b.beginAt)[0];
   const first = next ? ` The ${next.title} ${beginWords(told, next.beginAt)}.` : "";
-  return `I keep to the plan.${first}`;
+  const finishAt = told.state.dayPlan?.finishAt;
+  const done = finishAt === undefined ? "" : ` Done ${at(told, finishAt).replace(/^at /, "by ")}.`;
+  return `I keep to the plan.${first}${done}`;
 }
 
 function beginWords(told: Told, t: number): string {

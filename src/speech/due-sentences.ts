@@ -23,6 +23,7 @@ import { MINUTE_MS } from "../kitchen/time.ts";
 import type { ProcessTerms } from "../recipe/recipe.ts";
 import { countWords } from "../reckon/number-words.ts";
 import { LID_WAIT_MINUTES, OFF_PROCESS_HOURS, VENT_MINUTES } from "../reckon/trade-numbers.ts";
+import { promptWording } from "./prompts.ts";
 import { durationWords, momentWords } from "./spoken-time.ts";
 
 type Says = StageRules["says"];
@@ -71,6 +72,7 @@ export function dueWording(state: State, item: DueMoment): Wording {
   if (planned) return { text: beginSentence(state, planned, item.at) };
   if (item.what === "timer" || item.what === "reminder") return { text: askedFor(state, item) };
   if (!owner || !run) return { text: "" };
+  if (item.what === "start") return promptWording(state, owner, run, item.at);
   const name = severalRun(state) ? leadName(state, owner) : upper(calledName(state, owner));
   const method = methodOf(owner);
   const short = item.what === "half" && method ? SHORT_HALF[method] : undefined;
@@ -112,6 +114,8 @@ function stageSentence(state: State, item: DueMoment, owner: Owner, run: StageRu
     }
     case "late":
       return `${title} is overdue. It should follow at once.`;
+    case "again":
+      return `heat what is left now: ${title}. The canner is free soon after.`;
     case "stands":
       return `${filled(owner)} before the canner. In with them, or keep them hot.`;
     case "stood":
@@ -125,8 +129,6 @@ function stageSentence(state: State, item: DueMoment, owner: Owner, run: StageRu
       const left = dueAt === undefined ? "soon" : `in ${durationWords(dueAt - item.at)}`;
       return `${title} ends ${left}.`;
     }
-    case "start":
-      return `time to start to ${title}.`;
     case "min":
       return OPENS[says.opens](title, length(window?.minMinutes), closing(state, run));
     case "evening":

@@ -134,6 +134,10 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
     askBack: "Do you want to know which of your words I have learned?",
     answer: (state, _, __, known) => ownWordsAnswer(state, known),
   },
+  learned: {
+    askBack: "Do you want to know what I have learned of your times?",
+    answer: (_, __, ___, known) => ({ pages: known.learned(), paced: false }),
+  },
   "forget-words": {
     askBack: ({ all }) => (all ? "Shall I forget your words?" : "Shall I forget those words?"),
     answer: null,

@@ -16,6 +16,9 @@ import { whyOffTheShelf } from "../recipe/choose-process.ts";
 import { briefFill, marking } from "./fill-words.ts";
 import { momentWords } from "./spoken-time.ts";
 
+/** What is to be started within this many minutes is started now. */
+const SOON_MINUTES = 10;
+
 /** Stages that began, or whose turn to begin came, between two states, oldest owner first. */
 export function newTurns(
   before: State,
@@ -30,14 +33,16 @@ export function newTurns(
     const oldRun = old?.stages.find((one) => one.id === run.id);
     return !old || !oldRun || !isSo(before, old, oldRun, now);
   };
+  const isItsTurn = (batch: Batch, run: StageRun) => {
+    const ready = became(isReady, batch, run) && !isToldWhenDue(after, batch, run, now);
+    return ready || became(heldForCanner, batch, run);
+  };
   for (const owner of activeOwners(after)) {
     const old = ownerOf(before, owner.id);
     for (const run of owner.stages) {
       const was = old?.stages.find((one) => one.id === run.id)?.state ?? "none";
-      if (run.state === "running" && was !== "running" && was !== "held")
-        turns.push({ owner, run });
-      else if (!isLoad(owner) && [isReady, heldForCanner].some((isSo) => became(isSo, owner, run)))
-        turns.push({ owner, run });
+      const began = run.state === "running" && was !== "running" && was !== "held";
+      if (began || (!isLoad(owner) && isItsTurn(owner, run))) turns.push({ owner, run });
     }
   }
   return turns;
@@ -48,6 +53,20 @@ function isReady(state: State, owner: Batch, run: StageRun, now: number): boolea
   if (run.spec.start !== "word") return false;
   const at = readyAt(state, owner, run, now);
   return at !== undefined && at <= now;
+}
+
+/** When it is to be started is told when it comes due, and ahead of it only beside a long rest. */
+function isToldWhenDue(state: State, batch: Batch, run: StageRun, now: number): boolean {
+  const start = startByWordAt(state, batch, run, now);
+  const soon = start !== undefined && start <= now + SOON_MINUTES * MINUTE_MS;
+  return start !== undefined && (soon || !restsBeside(batch));
+}
+
+/** Whether a long rest goes on, so that there is a time to name. */
+function restsBeside({ stages }: Batch): boolean {
+  return stages.some(({ state, spec }) => {
+    return state === "running" && spec.window && rulesOf(spec).ends === "window";
+  });
 }
 
 /** The prompt of a stage as one sentence after another, whole. */
@@ -92,8 +111,6 @@ function sayOf(state: State, owner: Owner, run: StageRun, now: number): Said {
   if (turn === "when-to-check") return { text: `${spec.say}${sealTimes(state, run, now)}`, short };
   return { text: spec.say, short };
 }
-
-const SOON_MINUTES = 10;
 
 /** "No hurry to boil the syrup: starting at ten past twelve is soon enough." */
 function waitingToStart(state: State, batch: Batch, run: StageRun, now: number): Said {

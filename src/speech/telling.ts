@@ -2,11 +2,12 @@
 
 import { agenda, stageClock } from "../kitchen/agenda.ts";
 import type { Meant } from "../kitchen/command.ts";
+import { handsNow, reasonOf, toCome } from "../kitchen/day/coming.ts";
 import { queue } from "../kitchen/loads/next-load.ts";
 import { namesOnlySort, namesSort } from "../kitchen/meant.ts";
 import { activeOwners, inCanner, isLoad, type Owner, ownerOf, runOf } from "../kitchen/owners.ts";
 import { questions } from "../kitchen/questions/questions.ts";
-import { shelves } from "../kitchen/shelves.ts";
+import { type ShelfItem, shelves } from "../kitchen/shelves.ts";
 import {
   batchName,
   calledName,
@@ -150,7 +151,6 @@ export function whatNow(state: State, now: number): string {
   const question = questions(state)[0];
   const asking = question && state.asked[question.key] !== undefined ? question.text : "";
   const shown = shelves(state, now);
-  const items = shown.filter((item) => item.shelf === "hands" && !isHeld(item.owner));
   const lost = shown.find((item) => item.run.kept && isLost(item.run.kept));
   const rules = lost && rulesOf(lost.run.spec);
   if (lost && rules?.condition) {
@@ -158,8 +158,11 @@ export function whatNow(state: State, now: number): string {
     const name = upper(ownerName(state, lost.owner));
     return `${name} has lost its ${what}: bring it back and tell me. ${asking}`.trim();
   }
-  const [item] = items;
-  if (item) return `${asking} ${prompt(state, item.owner, item.run, now)}`.trim();
+  const [item] = handsNow(state, now);
+  if (item) {
+    const todo = prompt(state, item.owner, item.run, now);
+    return `${asking} ${todo} ${whyNow(state, item, now)}`.trim();
+  }
   if (asking) return asking;
   const held = shown.find((one) => isHeld(one.owner))?.owner;
   const first = ticking(state)[0];
@@ -173,20 +176,46 @@ export function whatNow(state: State, now: number): string {
   return "Nothing is running. Say start and a recipe to begin.";
 }
 
+/** "It can be done while the beans are in the canner, until about ten past ten." */
+function whyNow(state: State, item: ShelfItem, now: number): string {
+  const reason = reasonOf(state, item, now);
+  if (!reason) return "";
+  const when = (t: number) => {
+    const wall = Math.round(wallOf(state, t) / FIVE_MINUTES_MS) * FIVE_MINUTES_MS;
+    return momentWords(wall, wallOf(state, now), state.zone).replace(/^at /, "");
+  };
+  switch (reason.is) {
+    case "beside-canner":
+      return `${upper(loadName(state, reason.load))} is in until about ${when(reason.until)}.`;
+    case "canner-waits":
+      return "That first: the canner is hot.";
+    case "wanted":
+      return `It is wanted about ${when(reason.at)}, to ${reason.by.spec.title}.`;
+  }
+}
+
+const FIVE_MINUTES_MS = 5 * MINUTE_MS;
+/** More than this is not kept in mind. */
+const MOST_NEXT = 3;
+
 export function whatNext(state: State, now: number): string {
   const next = agenda(state, now)[0];
-  const coming = activeOwners(state).flatMap((owner) => {
-    const index = owner.stages.findIndex((run) => run.state === "running");
-    const after = owner.stages.slice(index + 1).find((run) => run.state === "waiting");
-    return index >= 0 && after ? [`${ownerName(state, owner)}: ${after.spec.title}`] : [];
+  const [, ...hands] = handsNow(state, now);
+  const waiting = hands.map(({ owner, run }) => ({ owner, run, at: now }));
+  const begun = new Set(hands.map(({ run }) => run));
+  const later = toCome(state, now).filter(({ run }) => !begun.has(run));
+  const coming = [...waiting, ...later].slice(0, MOST_NEXT).map(({ owner, run, at }) => {
+    const wall = Math.round(wallOf(state, at) / FIVE_MINUTES_MS) * FIVE_MINUTES_MS;
+    const when = at <= now ? "" : `, ${momentWords(wall, wallOf(state, now), state.zone)}`;
+    return `${ownerName(state, owner)}: ${run.spec.title}${when.replace(/, at /, " about ")}`;
   });
   const line = queue(state, now).slice(0, 2);
-  const waiting =
+  const after =
     line.length > 1 ? ` For the canner after that: ${line.map(batchName).join(", then ")}.` : "";
   if (coming.length === 0 && !next) return "Nothing is waiting.";
   const steps = coming.length > 0 ? `Next, ${coming.join("; ")}.` : "";
   const at = next && upToMinute(wallOf(state, next.at));
   const when = at && momentWords(at, wallOf(state, now), state.zone);
   const due = when ? ` The next clock is due ${when}.` : "";
-  return `${steps}${due}${waiting}`.trim();
+  return `${steps}${due}${after}`.trim();
 }

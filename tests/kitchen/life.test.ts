@@ -14,8 +14,11 @@ import { hadItsTime } from "./watched-time.ts";
 const DAYS = Number(process.env.DAYS ?? 20);
 const SEED = Number(process.env.SEED ?? 14);
 
-/** Everything in a state except its history and the recipes it merely carries along. */
-function plain({ history: _, ...rest }: State): string {
+/**
+ * Everything in a state except its history, the recipes it merely carries along, and the course of
+ * the day, which is worked out and never written down.
+ */
+function plain({ history: _, course: __, ...rest }: State): string {
   return JSON.stringify(rest, (key, value) => {
     return key === "recipe" || key === "spec" ? value.id : value;
   });

@@ -71,7 +71,17 @@ describe("the declarations of meanings", () => {
   it("say which change nothing: only those are done in any frame", () => {
     expect(having(({ cost }) => cost === "harmless")).toEqual([
       ...["away", "canner-state", "convert", "emergency", "explain", "finish-time", "focus"],
-      ...["help", "how-much", "ingredients", "is-safe", "may-i", "more", "overview", "own-words"],
+      ...[
+        "help",
+        "how-much",
+        "ingredients",
+        "is-safe",
+        "learned",
+        "may-i",
+        "more",
+        "overview",
+        "own-words",
+      ],
       "pantry",
       ...["ready-when", "recipes", "repeat", "seeds", "short-of", "standing", "time-left"],
       ...["trouble", "unhush", "unknown", "what-next", "what-now", "which", "which-jar"],

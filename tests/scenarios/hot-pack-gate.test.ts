@@ -49,8 +49,9 @@ describe("food that is packed hot", () => {
 
   it("boils when somebody says it does, whatever it should have waited for", () => {
     const kitchen = beetsReady();
-    const { refused } = kitchen.session.hear("the syrup is boiling");
+    const { refused, lines } = kitchen.session.hear("the syrup is boiling");
     expect(refused).toBe(false);
+    expect(lines.join(" ")).toContain("The canner is not hot yet: keep the pot hot");
     expect(simmerOf(kitchen)?.state).toBe("running");
     kitchen.clock.advance(5 * MINUTE_MS);
     expect(simmerOf(kitchen)?.state).toBe("complete");
@@ -75,6 +76,18 @@ describe("food that is packed hot", () => {
     const filled = Date.parse(stageOf(batch, "fill").startedAt ?? "");
     expect(filled - heated).toBeLessThan(10 * 60_000);
     expect(codes(batch)).toEqual([]);
+  });
+});
+
+describe("a hot pack of two loads", () => {
+  it("heats its second half in time for the canner, and is told so once", async () => {
+    const played = await play("crushed-tomatoes", undefined, { for: "28lb" });
+    expect(timesSaid(played, /heat what is left now: boil gently/i)).toBe(1);
+    const at = played.said.find(({ text }) => /heat what is left/i.test(text))?.at ?? "";
+    const out = played.journal.find(({ type }) => type === "unloaded")?.at ?? "";
+    const ahead = (Date.parse(out) - Date.parse(at)) / MINUTE_MS;
+    expect(ahead).toBeGreaterThan(5);
+    expect(ahead).toBeLessThan(30);
   });
 });
 

@@ -1,22 +1,16 @@
 /** The batch log as plain text, for the terminal. */
 import type { BatchLog, Review } from "../../review/batch-log.ts";
 import type { ListedLot } from "../../review/lot-lines.ts";
-import { counted, likedWords, tastingWords } from "../../review/report-words.ts";
+import { counted, likedWords, spanOf, tastingWords } from "../../review/report-words.ts";
 
 function clock(iso: string | null): string {
   return iso === null ? "" : `${iso.slice(0, 10)} ${iso.slice(11, 16)}`;
 }
 
-function span(minutes: number): string {
-  if (minutes < 120) return `${Math.round(minutes * 10) / 10} min`;
-  if (minutes < 48 * 60) return `${Math.floor(minutes / 60)} h ${Math.round(minutes % 60)} min`;
-  return `${Math.round(minutes / 1440)} days`;
-}
-
 function planned({ minMinutes, maxMinutes }: { minMinutes: number; maxMinutes: number }): string {
   return minMinutes === maxMinutes
-    ? span(minMinutes)
-    : `${span(minMinutes)} to ${span(maxMinutes)}`;
+    ? spanOf(minMinutes)
+    : `${spanOf(minMinutes)} to ${spanOf(maxMinutes)}`;
 }
 
 function kitchenWords({ jar, pack, method, altitudeFt }: BatchLog): string[] {
@@ -37,8 +31,11 @@ export function batchText(batch: BatchLog): string {
     const took =
       stage.startedAt === null
         ? stage.state
-        : `${span(stage.minutes)} (planned ${planned(stage.planned)})`;
-    lines.push(`  ${clock(stage.startedAt).padEnd(16)}  ${stage.title.padEnd(22)} ${took}${again}`);
+        : `${spanOf(stage.minutes)} (planned ${planned(stage.planned)})`;
+    const { agreed } = stage;
+    const plan = agreed ? `  by the plan ${agreed.from.slice(11, 16)}` : "";
+    const what = `${stage.title.padEnd(22)} ${took}${again}${plan}`;
+    lines.push(`  ${clock(stage.startedAt).padEnd(16)}  ${what}`);
   }
   if (batch.process) {
     const { testedMinutes, achievedMinutes, pressurePsi, restarts } = batch.process;

@@ -112,6 +112,7 @@ const DECIDERS: { [I in Intent]: Decider<I> } = {
   more: tell,
   standing: tell,
   "own-words": tell,
+  learned: tell,
   help: tell,
   unknown: decideUnknown,
   added: decideAdded,

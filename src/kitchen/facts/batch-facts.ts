@@ -2,6 +2,7 @@
 
 import * as z from "zod/mini";
 import { processTerms, recipe } from "../../recipe/recipe-shape.ts";
+import { agreeTo } from "../day/course.ts";
 import type { BatchLot } from "../jars/jar.ts";
 import { allFilled, filled, findLot, liveLots } from "../jars/lots.ts";
 import { checkDone } from "../loads/check-done.ts";
@@ -53,7 +54,7 @@ export const BATCH_FACTS = {
       state.batches[event.batch] = newBatch(event, state.rehearsal);
       state.active.push(event.batch);
       state.focus = event.batch;
-      noLongerToBegin(state, event.recipe.id, event.lot.variety);
+      noLongerToBegin(state, event.recipe.id, event.lot.variety, event.batch);
       return true;
     },
   }),
@@ -79,7 +80,7 @@ export const BATCH_FACTS = {
       batch.lots.push(newLot(id, { lot, mark, expectedJars, round }, event.t));
       state.lotsOf[id] = batch.id;
       for (const run of batch.stages) takeIn(run, event.t);
-      noLongerToBegin(state, batch.recipe.id, lot.variety);
+      noLongerToBegin(state, batch.recipe.id, lot.variety, batch.id);
       return true;
     },
   }),
@@ -324,10 +325,16 @@ function newBatch(event: Begun, rehearsal: boolean): Batch {
 }
 
 /** A batch that has begun, by the plan or on a person's word, is taken off the plan. */
-function noLongerToBegin(state: State, recipe: string, variety: string | null): void {
-  const items = state.dayPlan?.items;
-  const at = items?.findIndex((one) => one.recipe === recipe && one.variety === variety) ?? -1;
-  if (at >= 0) items?.splice(at, 1);
+function noLongerToBegin(
+  state: State,
+  recipe: string,
+  variety: string | null,
+  batch: string,
+): void {
+  const items = state.dayPlan?.items ?? [];
+  const at = items.findIndex((one) => one.recipe === recipe && one.variety === variety);
+  const [item] = at >= 0 ? items.splice(at, 1) : [];
+  if (item) agreeTo(state, item.id, batch);
 }
 
 function abandonStages(owner: { stages: Batch["stages"] }, at: number): void {

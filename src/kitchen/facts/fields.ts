@@ -182,8 +182,24 @@ export const plannedItem = z.strictObject({
   variety: z.nullable(text),
   weightLb: z.nullable(amount),
   beginAt: instant,
+  /** It was asked for not to begin before this. */
+  notBefore: z.optional(instant),
 });
 export type PlannedItem = Infer<typeof plannedItem>;
+
+/**
+ * A step of the day as it is planned: of a batch, or of an item that is still to become one, and of
+ * one of its loads, from 1, where there are several. Kitchen time.
+ */
+export const plannedStep = z.strictObject({
+  batch: z.string(),
+  stage: z.string(),
+  load: z.optional(z.number()),
+  from: instant,
+  to: instant,
+});
+
+export type PlannedStep = Infer<typeof plannedStep>;
 
 const minuteOfDay = z.number().check(z.minimum(0), z.maximum(1440));
 /** Hours of the night in which nothing may need hands, in minutes of the day. */

@@ -2,6 +2,7 @@
 
 import * as z from "zod/mini";
 import { processTerms } from "../../recipe/recipe-shape.ts";
+import { agreeTo } from "../day/course.ts";
 import type { SetUpTopic } from "../questions/set-up-topic.ts";
 import type { State } from "../state.ts";
 import { fact } from "./fact.ts";
@@ -17,6 +18,7 @@ import {
   loadId,
   ownerId,
   plannedItem,
+  plannedStep,
   quietHours,
   setUpTopic,
   text,
@@ -157,12 +159,17 @@ export const KITCHEN_FACTS = {
       finishAt: instant,
       finishBy: z.nullable(instant),
       quiet: z.nullable(quietHours),
+      /** Where a person agreed to it: every step. What is only planned again has none. */
+      steps: z.optional(z.array(plannedStep)),
     },
     follows: "nothing",
     evolve(state, event): boolean {
       const { agreedAt, finishAt, finishBy, quiet } = event;
       const items = event.items.map((item) => ({ ...item }));
-      state.dayPlan = { items, agreedAt, finishAt, finishBy, quiet };
+      const steps = event.steps ?? state.dayPlan?.steps ?? [];
+      state.dayPlan = { items, agreedAt, finishAt, finishBy, quiet, steps };
+      if (event.steps) state.course = event.steps;
+      for (const { batch } of event.steps ?? []) agreeTo(state, batch, batch);
       return true;
     },
   }),

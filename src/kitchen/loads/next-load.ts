@@ -4,6 +4,8 @@ import { chooseProcess, type ProcessChoice } from "../../recipe/choose-process.t
 import type { Library } from "../../recipe/library.ts";
 import type { JarSize } from "../../recipe/recipe.ts";
 import { CANNER_WARM_UP_MINUTES, DIAL_OFF_PSI } from "../../reckon/trade-numbers.ts";
+import { courseStep } from "../day/course.ts";
+import { minutesLeft } from "../day/expected.ts";
 import type { Canner, DatedFact } from "../events.ts";
 import { capacity } from "../jars/canner-room.ts";
 import { again, allFilled, ready } from "../jars/lots.ts";
@@ -11,7 +13,6 @@ import { activeOwners, hasBegun, inCanner, isLoad, runOfRole } from "../owners.t
 import { withGuide } from "../questions/guide.ts";
 import { needsHotCanner } from "../settle.ts";
 import { isOver } from "../stage-run.ts";
-import { isOfCanner, rulesOf } from "../stages/kinds.ts";
 import type { Batch, Load, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 import { openLoad } from "./open-load.ts";
@@ -33,28 +34,7 @@ function needsLoad(state: State, batch: Batch): boolean {
  * whose end cannot be foreseen.
  */
 function minutesToCanner(batch: Batch, now: number): number {
-  const known = new Map<string, number>();
-  const until = (id: string): number => {
-    const found = known.get(id);
-    if (found !== undefined) return found;
-    known.set(id, 0);
-    const run = batch.stages.find((one) => one.id === id);
-    if (!run || isOver(run) || isOfCanner(run.spec)) return 0;
-    // It ends when somebody finds it ready, give or take days: nobody can count down to it.
-    if (!rulesOf(run.spec).plan.foreseeable) {
-      known.set(id, Number.POSITIVE_INFINITY);
-      return Number.POSITIVE_INFINITY;
-    }
-    const length = run.spec.window?.minMinutes ?? run.spec.typicalMinutes;
-    if (run.state === "running" && run.startedAt !== undefined) {
-      const left = Math.max(0, length - (now - run.startedAt) / MINUTE_MS);
-      known.set(id, left);
-      return left;
-    }
-    const before = Math.max(0, ...run.spec.after.map((after) => until(after.stage)));
-    known.set(id, before + length);
-    return before + length;
-  };
+  const until = minutesLeft(batch, now);
   const fill = runOfRole(batch, "filling");
   if (!fill || isOver(fill) || fill.state === "running") return 0;
   const wanting = batch.stages.filter(
@@ -81,12 +61,19 @@ export function warmUpAt(state: State, batch: Batch, now: number): number | unde
 export function queue(state: State, now: number): Batch[] {
   return activeOwners(state)
     .filter((owner): owner is Batch => !isLoad(owner) && needsLoad(state, owner))
-    .map((batch) => ({ batch, minutes: minutesToCanner(batch, now) }))
+    .map((batch) => ({ batch, minutes: minutesToFill(state, batch, now) }))
     .sort(
       (a, b) =>
         (a.minutes === b.minutes ? 0 : a.minutes - b.minutes) || a.batch.begunAt - b.batch.begunAt,
     )
     .map((one) => one.batch);
+}
+
+/** The same by the course of the day, where there is one. */
+function minutesToFill(state: State, batch: Batch, now: number): number {
+  const fill = runOfRole(batch, "filling");
+  const step = fill && courseStep(state, batch, fill);
+  return step ? Math.max(0, step.from - now) / MINUTE_MS : minutesToCanner(batch, now);
 }
 
 function freeCanner(state: State, jar: JarSize | null): Canner | undefined {

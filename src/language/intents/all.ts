@@ -37,6 +37,7 @@ import { isSafe } from "./is-safe.ts";
 import { jarBroken } from "./jar-broken.ts";
 import { jarsFilled } from "./jars-filled.ts";
 import { labeled } from "./labeled.ts";
+import { learnedTimes } from "./learned-times.ts";
 import { lidsMarked } from "./lids-marked.ts";
 import { loaded } from "./loaded.ts";
 import { mayI } from "./may-i.ts";
@@ -123,6 +124,7 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   more,
   standing,
   "own-words": ownWords,
+  learned: learnedTimes,
   repeat,
   help,
   "forget-words": forgetWords,

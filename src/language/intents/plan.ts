@@ -21,6 +21,7 @@ export const plan: MeaningOf<"plan"> = {
     quiet: "word",
     go: "flag",
     drop: "flag",
+    change: "word",
     planned: "plan",
   },
   parts: ["lots"],
@@ -41,6 +42,20 @@ export const plan: MeaningOf<"plan"> = {
         "[<let>] plan and (begin|start) {lots:text}",
       ],
     },
+    "add {lots:text} to (the|our|my|today's) plan",
+    {
+      set: { change: "drop" },
+      phrases: [
+        `[<let>] (drop|leave|take|scratch) {lots:text} (from|out of|off) (the|our|my|today's)
+        plan`,
+      ],
+    },
+    {
+      set: { change: "later" },
+      phrases: ["[<let>] (plan|do|put) {lots:text} later", "{lots:text} later in the plan"],
+    },
+    { set: { change: "first" }, phrases: ["[<let>] (plan|do|put) {lots:text} first"] },
+    { set: { change: "swap" }, phrases: ["[<let>] swap {lots:text} [in (the|our|my) plan]"] },
     {
       set: { drop: true },
       phrases: [

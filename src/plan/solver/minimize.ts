@@ -59,6 +59,7 @@ class Minimiser {
     const breeder = this.breeder();
     if (breeder) this.breed(breeder, 300);
     else if (task.target === "length" && !task.known) this.insert();
+    if (this.plan && task.budget.glance) return this.outcome(0, false);
     const network = networkOf(task.problem, task.sums);
     if (!network) return this.outcome(task.problem.horizon, true);
     const objective = task.target === "length" ? network.end : network.sums[task.target]!;

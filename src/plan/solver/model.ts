@@ -50,6 +50,8 @@ export type Effort = {
   /** Milliseconds since the call began, and the limit; an outer limit only. */
   elapsedMs?: () => number;
   limitMs?: number;
+  /** The first plans that are put together are enough: no search goes on from them. */
+  glance?: boolean;
   /** A plan to start from; ignored where it breaks a rule of the project. */
   known?: Schedule;
 };

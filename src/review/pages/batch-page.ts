@@ -190,16 +190,19 @@ function verdict(log: BatchLog, several: boolean): Markup {
 }
 
 function stageTable(stages: readonly StageLog[]): Markup {
+  const byPlan = stages.some(({ agreed }) => agreed !== null);
   const rows = stages.map((stage) => [
     stage.title,
     stage.state,
     windowOf(stage.planned),
+    ...(byPlan ? [stage.agreed ? dateAndTime(stage.agreed.from) : ""] : []),
     dateAndTime(stage.startedAt),
     dateAndTime(stage.endedAt),
     stage.startedAt === null ? "" : spanOf(stage.minutes),
     stage.restarts || "",
   ]);
-  const heads = ["Stage", "State", "Planned", "Began", "Ended", "Took", "Restarts"];
+  const plan = byPlan ? ["By the plan"] : [];
+  const heads = ["Stage", "State", "Planned", ...plan, "Began", "Ended", "Took", "Restarts"];
   return table("Stages, planned and actual", heads, rows);
 }
 

@@ -45,6 +45,7 @@ svg text { fill: var(--soft); font-size: 13px; }
 .phone { display: none; } .grid line, .level line { stroke: var(--rule); }
 .level text { text-anchor: end; transform: translateX(-8px); } .band { fill: var(--band); }
 .done { fill: var(--done); } .plan { fill: none; stroke: var(--plan); stroke-width: 1.5; }
+.agreed { fill: var(--plan); opacity: .2; }
 .plan-max { fill: none; stroke: var(--plan); stroke-dasharray: 3 3; }
 .gap { fill: url(#hatch); stroke: var(--gap); } .hatch { stroke: var(--gap); stroke-width: 2; }
 .again { fill: var(--mark); stroke: var(--paper); }

@@ -14,13 +14,17 @@ const LEAST_SHARE = 0.004;
 
 /** The axis of a timeline: everything that begins or ends on it is a point of it. */
 export function axisOf({ rows }: Timeline): TimeAxis {
-  return timeAxis(rows.flatMap((row) => [row.from, row.to]));
+  return timeAxis(
+    rows.flatMap(({ from, to, agreed }) => [from, to, ...(agreed ? [agreed.from, agreed.to] : [])]),
+  );
 }
 
 /** A row of a chart for a stage. */
 export function stageRow(row: TimelineRow, axis: TimeAxis, zone: string): ChartRow {
   const { from, plannedMinMs, plannedMaxMs } = row;
   const parts = [
+    // Behind what happened, so that slipping shows.
+    ...(row.agreed ? [bar("agreed", axis, row.agreed, 2, 22)] : []),
     doneBar(row, axis, zone),
     ...(plannedMaxMs > plannedMinMs
       ? [bar("plan-max", axis, { from, to: from + plannedMaxMs }, 4, 18)]
@@ -79,6 +83,7 @@ export function legendOf(rows: readonly TimelineRow[], axis: TimeAxis): string {
   const marks = new Set(rows.flatMap((row) => row.marks.map((mark) => mark.kind)));
   const parts = [
     "Filled: what happened. Outlined: as planned, dashed where it may take longer.",
+    rows.some((row) => row.agreed) && "Shaded: by the plan of the day.",
     rows.some((row) => row.gaps.length > 0) && "Hatched: nobody watched.",
     marks.has("lost") && "Cross: lost.",
     marks.has("restart") && "Triangle: begun again.",

@@ -1,13 +1,11 @@
 /** The day's plan in sentences: when to do what, what limits it, how the day runs against it. */
 
 import type { PlannedItem } from "../../kitchen/events.ts";
-import { onlyVariety } from "../../kitchen/jars/lots.ts";
 import { listed, upper } from "../../kitchen/spoken-names.ts";
 import { type DayPlan, type State, wallOf } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
-import type { KitchenPlan, PlanTask } from "../../plan/plan-request.ts";
+import type { KitchenPlan } from "../../plan/plan-request.ts";
 import { durationWords, momentWords } from "../../speech/spoken-time.ts";
-import { stageOf } from "./planned-day.ts";
 
 const FIVE_MINUTES_MS = 5 * MINUTE_MS;
 /** More beginnings than this are shown, not said. */
@@ -78,17 +76,4 @@ export function finishSentence(state: State, kept: DayPlan, now: number): string
   const [next] = beginnings(kept);
   const begins = next ? ` The ${next.title} begin ${atWords(state, next.beginAt, now)}.` : "";
   return `The day runs ${runs}: done ${byWords(state, kept.finishAt, now)}${wish}.${begins}`;
-}
-
-/** Which of several things that wait for hands goes first. */
-export function orderSentence(state: State, tasks: readonly PlanTask[]): string {
-  const names = tasks.slice(0, 3).map((task) => {
-    const batch = state.batches[task.batch];
-    const run = batch?.stages.find((one) => one.id === stageOf(task));
-    const name = batch && onlyVariety(batch);
-    const variety = name ? `${name} ` : "";
-    return `${run?.spec.title ?? task.stage} of the ${variety}${batch?.recipe.title.toLowerCase()}`;
-  });
-  const [first, ...rest] = names;
-  return `By the plan: first ${first}, then ${rest.join(", then ")}.`;
 }

@@ -9,7 +9,8 @@ import { planIds } from "../../kitchen/decide/day-plan.ts";
 import type { Decision, Wish } from "../../kitchen/decide/decision.ts";
 import { planKey } from "../../kitchen/due-key.ts";
 import type { DatedFact, PlannedItem, QuietHours } from "../../kitchen/events.ts";
-import { type DayPlan as Kept, kitchenTimeOf, type State, wallOf } from "../../kitchen/state.ts";
+import { severalRun } from "../../kitchen/spoken-names.ts";
+import { type DayPlan as Kept, kitchenTimeOf, type State } from "../../kitchen/state.ts";
 import { MINUTE_MS, parseIso } from "../../kitchen/time.ts";
 import { dayRequest } from "../../plan/day-request.ts";
 import { planKitchen } from "../../plan/kitchen-plan.ts";
@@ -28,15 +29,16 @@ import { seededRandom } from "../../plan/solver/random.ts";
 import { wantedLabel } from "../../plan/wanted-batch.ts";
 import type { Library } from "../../recipe/library.ts";
 import { nightOf } from "../../reckon/quiet-hours.ts";
-import { finishSentence, orderSentence, planSentences } from "./day-plan-words.ts";
+import { changedItems } from "./changed-items.ts";
+import { finishSentence, planSentences } from "./day-plan-words.ts";
 import {
   agreedSince,
   batchOf,
   beginsOf,
+  courseOf,
   hasMoved,
+  inHands,
   isTwin,
-  MOVED_MS,
-  openHandwork,
   signatureOf,
   startsByName,
   startsLike,
@@ -52,8 +54,9 @@ type DayPlannerParts = {
 /** What came of replanning: facts to write down, sentences to say. */
 type Replanned = { facts: DatedFact[]; said: string[] };
 
-/** A plan that is asked for may take this long; one between two reports may not. */
+/** A plan that is asked for may take this long; one between two reports, or a look ahead, not. */
 const ASKED = { nodeBudget: 150_000, limitMs: 1500 };
+const GLANCE = { nodeBudget: 100, limitMs: 60, glance: true };
 const BETWEEN = { nodeBudget: 12_000, limitMs: 150 };
 /** A finish that moves by more than this is announced. */
 const TOLD_MS = 10 * MINUTE_MS;
@@ -73,7 +76,6 @@ export class DayPlanner {
   private proposal: { kept: Kept; at: number } | undefined;
   private known: { batches: number; lessons: Lessons } | undefined;
   private inHands: string | undefined;
-  private toldOrder = "";
   /** The plan as it stands, in wall time; empty where there is none. */
   tasks: PlanTask[] = [];
   /** When each step was last planned, by what its batch is called. */
@@ -91,6 +93,7 @@ export class DayPlanner {
     if (command.intent !== "plan") return undefined;
     const { go, drop, items } = command.slots;
     if (drop || command.slots.planned) return undefined;
+    if (command.slots.change !== undefined) return this.changed(command.slots, now);
     if (go && !items) {
       const { proposal } = this;
       if (proposal && now - proposal.at < PROPOSAL_MS) return begun(proposal.kept, now);
@@ -98,6 +101,25 @@ export class DayPlanner {
     const asked = this.asked(command.slots, now);
     if (typeof asked === "string") return { kind: "refused", reason: asked };
     return this.proposed(asked, command, now);
+  }
+
+  /** A plan that was agreed to, changed in words. */
+  private changed(slots: SlotsOf["plan"], now: number): Decision {
+    const state = this.parts.state();
+    const { dayPlan } = state;
+    if (!dayPlan) return { kind: "refused", reason: "There is no plan for the day." };
+    const items = changedItems(dayPlan.items, slots, now);
+    if (typeof items === "string") return { kind: "refused", reason: items };
+    const found = this.work({ ...dayPlan, items }, now, BETWEEN);
+    if ("fault" in found) return { kind: "refused", reason: `${found.fault}.` };
+    const { plan, request } = found;
+    if (request.batches.length === 0)
+      return { kind: "done", facts: [{ type: "day-plan-dropped", t: now }] };
+    if (!plan.feasible) {
+      return { kind: "refused", reason: ["No plan fits.", ...plan.why.map(sentence)].join(" ") };
+    }
+    this.tasks = plan.tasks;
+    return begun(this.settled({ ...dayPlan, items }, found), now);
   }
 
   private proposed(kept: Wished, command: PlanCommand, now: number): Decision {
@@ -134,7 +156,7 @@ export class DayPlanner {
     const { elapsedMs } = this.parts;
     const from = elapsedMs();
     const clock = { random: seededRandom(1), elapsedMs: () => elapsedMs() - from };
-    return fitsToday(request, plan, { ...ASKED, ...clock });
+    return fitsToday(request, plan, { ...BETWEEN, ...clock });
   }
 
   private saved({ request, plan, alone }: Worked): Saving | null {
@@ -240,7 +262,8 @@ export class DayPlanner {
     });
     const { finishBy, quiet } = wished;
     const finishAt = kitchenTimeOf(state, plan.finishMs);
-    return { items, agreedAt: finishAt, finishAt, finishBy, quiet };
+    const steps = courseOf(state, plan.tasks);
+    return { items, agreedAt: finishAt, finishAt, finishBy, quiet, steps };
   }
 
   /**
@@ -249,8 +272,8 @@ export class DayPlanner {
   isStale(now: number): boolean {
     const state = this.parts.state();
     const { dayPlan } = state;
-    if (!dayPlan) {
-      if (this.tasks.length > 0) this.tasks = [];
+    if (!dayPlan && !severalRun(state)) {
+      if (state.course) this.keep(undefined);
       return false;
     }
     if (now - this.plannedAt >= LOOK_AGAIN_MS) return true;
@@ -259,8 +282,17 @@ export class DayPlanner {
       if (signature !== this.seen.signature) return true;
       this.seen.events = state.history.length;
     }
-    const overdue = dayPlan.items.some((item) => item.beginAt <= now);
+    const overdue = dayPlan?.items.some((item) => item.beginAt <= now) ?? false;
     return overdue && now - this.plannedAt >= MINUTE_MS && handsBusy(state, now);
+  }
+
+  /** Without a plan that was agreed to, the same model looks ahead at what runs. */
+  private lookAhead(state: State, now: number): Replanned {
+    const { quiet } = state.kitchen;
+    const found = this.best({ items: [], finishBy: null, quiet }, now, GLANCE);
+    this.keep(found?.plan.feasible ? found : undefined);
+    this.inHands = inHands(state, now);
+    return NOTHING;
   }
 
   /** Plans what has not begun again. The existing plan stays where nothing better can be found. */
@@ -269,31 +301,32 @@ export class DayPlanner {
     const { dayPlan } = state;
     this.plannedAt = now;
     this.seen = { events: state.history.length, signature: signatureOf(state) };
-    if (!dayPlan) return { facts: [], said: [] };
+    if (!dayPlan) return this.lookAhead(state, now);
     const items = dayPlan.items.filter((item) => state.due[planKey(item)] === undefined);
     // The first look after an opening has no plan to begin with.
     const effort = this.starts.size === 0 ? ASKED : BETWEEN;
     const found = this.best({ ...dayPlan, items }, now, effort);
-    if (!found) return { facts: [], said: [] };
+    if (!found) return NOTHING;
     if (found.request.batches.length === 0) {
-      this.tasks = [];
+      this.keep(undefined);
       return { facts: [{ type: "day-plan-dropped", t: now }], said: [ALL_DONE] };
     }
-    this.tasks = found.plan.tasks;
+    this.keep(found);
     const fresh = this.settled({ ...dayPlan, items }, found);
-    const order = this.order(state, found.request, now);
+    this.inHands = inHands(state, now);
     const told = Math.abs(fresh.finishAt - dayPlan.finishAt) > TOLD_MS;
     const moved = items.length !== dayPlan.items.length || hasMoved(dayPlan.items, fresh.items);
-    if (!told && !moved) return { facts: [], said: order };
+    if (!told && !moved) return NOTHING;
     const { finishBy } = dayPlan;
     // A better plan found at once counts as what was agreed to: nothing went faster.
     const better = told && fresh.finishAt < dayPlan.finishAt && now - agreedSince(state) < NEW_MS;
     const agreedAt = better ? fresh.finishAt : dayPlan.agreedAt;
     const finishAt = told ? fresh.finishAt : dayPlan.finishAt;
     const kept = { ...fresh, agreedAt, finishAt, finishBy };
+    const { steps: _, ...again } = kept;
     return {
-      facts: [{ type: "day-planned", ...kept, t: now }],
-      said: [...(told && !better ? [finishSentence(state, kept, now)] : []), ...order],
+      facts: [{ type: "day-planned", ...again, t: now }],
+      said: told && !better ? [finishSentence(state, kept, now)] : [],
     };
   }
 
@@ -307,19 +340,11 @@ export class DayPlanner {
     return undefined;
   }
 
-  /** Which of several things in hand goes first, said once for each choice. */
-  private order(state: State, request: PlanRequest, now: number): string[] {
-    const wall = wallOf(state, now);
-    const open = openHandwork(state, this.tasks);
-    const first = open.find((task) => task.startMs <= wall + MOVED_MS);
-    this.inHands = first && `${first.batch}/${first.stage}`;
-    if (!first || open.length < 2) return [];
-    const batches = new Set(request.batches.map(({ id }) => id));
-    const shown = open.filter((task) => batches.has(task.batch));
-    const key = shown.map((task) => `${task.batch}/${task.stage}`).join(" ");
-    if (key === this.toldOrder) return [];
-    this.toldOrder = key;
-    return [orderSentence(state, shown)];
+  /** What the plan makes of the day is where the kitchen takes its next word from. */
+  private keep(found: Worked | undefined): void {
+    const state = this.parts.state();
+    this.tasks = found?.plan.tasks ?? [];
+    state.course = found ? courseOf(state, found.plan.tasks) : null;
   }
 }
 
@@ -332,6 +357,7 @@ type Wished = {
 };
 type Worked = { plan: KitchenPlan; request: PlanRequest; alone: PlanBatch[] };
 
+const NOTHING: Replanned = { facts: [], said: [] };
 const NO_ALTITUDE = "That is for a low kitchen: tell me the altitude.";
 const ALL_DONE = "That was the last of the day's plan.";
 

@@ -1,11 +1,12 @@
 /** A plan of the day against the kitchen: when batches begin, what is in hand, what changed. */
 
 import { OWN_COMMAND } from "../../kitchen/decide/decide-corrections.ts";
-import type { PlannedItem } from "../../kitchen/events.ts";
+import type { PlannedItem, PlannedStep } from "../../kitchen/events.ts";
 import { ready } from "../../kitchen/jars/lots.ts";
 import { activeOwners, isLoad } from "../../kitchen/owners.ts";
+import { shelves } from "../../kitchen/shelves.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
-import type { State } from "../../kitchen/state.ts";
+import { kitchenTimeOf, type State } from "../../kitchen/state.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
 import type { KitchenPlan, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
 
@@ -73,24 +74,23 @@ export function hasMoved(old: readonly PlannedItem[], fresh: readonly PlannedIte
   });
 }
 
-/** Work that could be done now, in the plan's order. */
-export function openHandwork(state: State, tasks: readonly PlanTask[]): PlanTask[] {
-  return tasks
-    .filter((task) => {
-      const run = state.batches[task.batch]?.stages.find((one) => one.id === stageOf(task));
-      const attended = task.attended.some(([from, to]) => from <= task.startMs && to >= task.endMs);
-      return run?.state === "running" && attended;
-    })
-    .filter((task, at, all) => {
-      return (
-        all.findIndex((one) => one.batch === task.batch && stageOf(one) === stageOf(task)) === at
-      );
-    });
+/** The stage being worked on, as `batch/stage`: what Hands shows first. */
+export function inHands(state: State, now: number): string | undefined {
+  const [first] = shelves(state, now).filter(({ shelf, run }) => {
+    return shelf === "hands" && run.state === "running";
+  });
+  return first && `${first.owner.id}/${first.run.id}`;
 }
 
-/** The recipe's own stage of a task, whichever load it is for. */
-export function stageOf(task: PlanTask): string {
-  return task.stage.replace(/@\d+$/, "");
+/** A plan as the course of the day, in kitchen time. */
+export function courseOf(state: State, tasks: readonly PlanTask[]): PlannedStep[] {
+  return tasks.map(({ batch, stage, load, startMs, endMs }) => ({
+    batch,
+    stage,
+    ...(load === undefined ? {} : { load }),
+    from: kitchenTimeOf(state, startMs),
+    to: kitchenTimeOf(state, endMs),
+  }));
 }
 
 /** Changes with every start and finish of a stage, and with what there is to plan. */

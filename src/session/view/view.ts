@@ -1,13 +1,13 @@
 /** What the screen shows, worked out from the state and the present: plain data, no drawing. */
 
 import { agenda } from "../../kitchen/agenda.ts";
+import { handsNow, toCome } from "../../kitchen/day/coming.ts";
 import { queue } from "../../kitchen/loads/next-load.ts";
-import { activeOwners, isLoad } from "../../kitchen/owners.ts";
+import { activeOwners } from "../../kitchen/owners.ts";
 import { openDoubts } from "../../kitchen/questions/heard-doubts.ts";
 import { questions } from "../../kitchen/questions/questions.ts";
 import { keyOffer, shelves } from "../../kitchen/shelves.ts";
 import { leadName } from "../../kitchen/spoken-names.ts";
-import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import { type State, wallOf } from "../../kitchen/state.ts";
 import { HOUR_MS } from "../../kitchen/time.ts";
 import type { PlanTask } from "../../plan/plan-request.ts";
@@ -158,13 +158,11 @@ function keyOf(state: State, now: number): View["key"] {
 
 /** What comes after what is running, and the next moment anything is due. */
 function nextOf(state: State, now: number): string[] {
-  const steps = activeOwners(state).flatMap((owner) => {
-    if (!isLoad(owner) && owner.state !== "running") return [];
-    const index = owner.stages.findLastIndex((run) => run.state === "running");
-    const after = owner.stages.slice(index + 1).find((run) => run.state === "waiting");
-    if (index < 0 || !after || rulesOf(after.spec).ends === "date") return [];
-    return [`${leadName(state, owner)}: ${after.spec.title}`];
-  });
+  const inHands = handsNow(state, now).map(({ run }) => run);
+  const coming = toCome(state, now).filter(({ run }) => !inHands.includes(run));
+  const steps = coming
+    .filter(({ owner }, at) => coming.findIndex((one) => one.owner === owner) === at)
+    .map(({ owner, run }) => `${leadName(state, owner)}: ${run.spec.title}`);
   const [due] = agenda(state, now).filter((item) => item.at > now);
   const at = due && whenText(wallOf(state, due.at), wallOf(state, now), state.zone);
   return [...steps.slice(0, 4), ...(at ? [`next moment due ${at}`] : [])];

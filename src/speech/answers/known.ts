@@ -47,6 +47,8 @@ export type Known = {
   seeds(): readonly SeedLine[];
   /** Published shortest and longest life of a crop's seed, years. */
   seedLife(crop: string): readonly [number, number] | undefined;
+  /** How long stages take here, and what was left out, one sentence each. */
+  learned(): string[];
   /** Reports that something is waiting for, in words. */
   examples(): readonly string[];
   /** How a meaning is said, as an example; undefined where it is none, or is never said. */

@@ -1,7 +1,7 @@
 /** "Can I go out", "do I have to stay": what must be watched, and what comes due first. */
 import { agenda, type DueItem, stageClock } from "../../kitchen/agenda.ts";
+import { handsNow } from "../../kitchen/day/coming.ts";
 import { activeOwners, inCanner } from "../../kitchen/owners.ts";
-import { shelves } from "../../kitchen/shelves.ts";
 import { ownerName, timerName } from "../../kitchen/spoken-names.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import type { State } from "../../kitchen/state.ts";
@@ -36,7 +36,7 @@ export function mayLeave(state: State, now: number): string {
   if (stay !== undefined) return stay;
   const next = agenda(state, now).find((item) => item.at > now);
   const due = next ? ` Next is ${dueName(state, next)}, ${atMoment(state, next.at, now)}.` : "";
-  const hands = shelves(state, now).find((item) => item.shelf === "hands");
+  const hands = handsNow(state, now)[0];
   if (hands) {
     return `Nothing needs watching, but ${hands.run.spec.title} waits for your hands.${due}`;
   }

@@ -1,6 +1,8 @@
 /** What is in the canner, which one rang, and how the day stands. */
 
 import { agenda, stageClock } from "../../kitchen/agenda.ts";
+import { toCome } from "../../kitchen/day/coming.ts";
+import { agreedStep } from "../../kitchen/day/course.ts";
 import { loadJars } from "../../kitchen/jars/lots.ts";
 import { queue } from "../../kitchen/loads/next-load.ts";
 import { activeOwners, inCanner, isLoad, ownerOf, runOf } from "../../kitchen/owners.ts";
@@ -88,6 +90,19 @@ function ringingNames(state: State): string {
   return state.ringing.flatMap((key) => keyName(state, key) ?? []).join("; ");
 }
 
+/** What is furthest behind the plan that was agreed to, where anything is. */
+function furthestBehind(state: State, now: number): string {
+  const behind = toCome(state, now).flatMap(({ owner, run, at }) => {
+    const step = isLoad(owner) ? undefined : agreedStep(owner, run.id);
+    const lateMs = step ? at - step.from : 0;
+    return lateMs > 5 * MINUTE_MS ? [{ owner, run, lateMs }] : [];
+  });
+  const [most] = behind.toSorted((a, b) => b.lateMs - a.lateMs);
+  if (!most) return "";
+  const name = upper(ownerName(state, most.owner));
+  return ` ${name}: ${most.run.spec.title}, ${durationWords(most.lateMs)} behind.`;
+}
+
 function pace(state: State, now: number, troubled: boolean): string {
   const { dayPlan } = state;
   if (dayPlan) {
@@ -95,7 +110,8 @@ function pace(state: State, now: number, troubled: boolean): string {
     const done = `done ${atMoment(state, dayPlan.finishAt, now).replace(/^at /, "by ")}`;
     if (Math.abs(lateMs) < 5 * MINUTE_MS) return `As planned: ${done}.`;
     const about = durationWords(lateMs);
-    return `About ${about} ${lateMs > 0 ? "late" : "ahead"}: ${done}.`;
+    if (lateMs < 0) return `About ${about} ahead: ${done}.`;
+    return `About ${about} late: ${done}.${furthestBehind(state, now)}`;
   }
   const running = activeOwners(state).filter((owner) => !isLoad(owner));
   if (running.length === 0) return troubled ? "" : "Nothing is running, and nothing is late.";

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { KitchenEvent } from "../../../src/kitchen/events.ts";
 import { MINUTE_MS } from "../../../src/kitchen/time.ts";
+import { review } from "../../../src/review/batch-log.ts";
 import { nextAction } from "../../../src/session/rehearsal/ideal-cook.ts";
 import type { MadeUpKitchen } from "../../../src/session/rehearsal/made-up-kitchen.ts";
 import { EIGHT, saturdayKitchen } from "../../scenarios/saturday-kitchen.ts";
@@ -72,11 +73,14 @@ describe("a day that is asked for", () => {
   });
 
   it("says what fits today where it is more than a day", () => {
+    const noon = ", quiet from twelve to six";
     const { lines, refused } = saturdayKitchen().session.hear(
-      "plan eighty pounds of crushed tomatoes and seven pounds of pickled beets",
+      `plan eight pounds of dilly beans and seven pounds of pickled beets${noon}`,
     );
     expect(refused).toBe(true);
-    expect(lines.join(" ")).toMatch(/That is more than one day: without crushed tomatoes it fits/);
+    expect(lines.join(" ")).toMatch(
+      /That is more than one day: without dilled green beans it fits/,
+    );
   });
 
   it("is not begun after a no, and may still be begun on request", () => {
@@ -195,6 +199,65 @@ describe("a plan that is kept", () => {
       return JSON.stringify(kitchen.session.state.history);
     });
     expect(journals[0]).toBe(journals[1]);
+  });
+});
+
+describe("a plan that was agreed to", () => {
+  const batchOf = (kitchen: MadeUpKitchen, recipe: string) =>
+    Object.values(kitchen.session.state.batches).find((batch) => batch.recipe.id === recipe);
+
+  it("is a fact for each step, and stands beside what happened", () => {
+    const kitchen = planned();
+    const [first] = plans(kitchen);
+    expect(first?.steps?.filter(({ stage }) => stage === "process")).toHaveLength(3);
+    const beans = batchOf(kitchen, "dilled-green-beans");
+    const trim = beans?.agreed?.find(({ stage }) => stage === "trim");
+    expect(trim?.from).toBeGreaterThanOrEqual(EIGHT);
+    cook(kitchen, 7 * 60);
+    const beets = batchOf(kitchen, "pickled-beets");
+    const steps = first?.steps?.filter(({ stage, from }) => stage === "peel" && from > EIGHT);
+    expect(beets?.agreed?.find(({ stage }) => stage === "peel")?.from).toBe(steps?.[0]?.from);
+    const { state } = kitchen.session;
+    const [log] = review(state, kitchen.session.now(), beets ? [beets] : []).batches;
+    const peel = log?.stages.find(({ id }) => id === "peel");
+    expect(Date.parse(peel?.agreed?.from ?? "")).toBe(steps?.[0]?.from);
+  });
+
+  it("is not moved by planning again", () => {
+    const kitchen = planned();
+    const agreed = batchOf(kitchen, "dilled-green-beans")?.agreed;
+    cook(kitchen, 20);
+    kitchen.clock.advance(85 * MINUTE_MS);
+    expect(plans(kitchen).length).toBeGreaterThan(1);
+    expect(batchOf(kitchen, "dilled-green-beans")?.agreed).toEqual(agreed);
+    const { lines } = kitchen.session.hear("how do we stand");
+    expect(lines.join(" ")).toMatch(/late: done by .* behind\./);
+  });
+
+  it("is changed in words", () => {
+    const kitchen = saturdayKitchen();
+    kitchen.session.hear(`${PLAN} and six pounds of bread and butter pickles`);
+    kitchen.session.hear("yes");
+    const times = () =>
+      ["bread-and-butter-pickles", "pickled-beets", "dilled-green-beans"].map((recipe) => {
+        return kitchen.session.state.dayPlan?.items.find((one) => one.recipe === recipe)?.beginAt;
+      });
+    const before = times();
+    const [early, late] = before
+      .flatMap((at, n) => (at === undefined ? [] : [n]))
+      .sort((a, b) => {
+        return (before[a] ?? 0) - (before[b] ?? 0);
+      });
+    const name = (n = 0) => ["the bread and butter pickles", "the beets", "the dilly beans"][n];
+    expect(late).toBeDefined();
+    kitchen.session.hear(`swap ${name(early)} and ${name(late)}`);
+    const swapped = times();
+    expect(swapped[late ?? 0]).toBeLessThan(swapped[early ?? 0] ?? 0);
+    kitchen.session.hear(`do ${name(late)} later`);
+    expect(times()[late ?? 0]).toBeGreaterThanOrEqual((swapped[late ?? 0] ?? 0) + 60 * MINUTE_MS);
+    kitchen.session.hear(`drop ${name(early)} from the plan`);
+    expect(times()[early ?? 0]).toBeUndefined();
+    expect(kitchen.session.hear("drop the sauerkraut from the plan").refused).toBe(true);
   });
 });
 

@@ -14,6 +14,7 @@ export function knownOf(state: State, now = 0): Known {
     pantry: () => pantryOf(state, now),
     seeds: () => seedReports(state),
     seedLife,
+    learned: () => [],
     examples: () => [],
     exampleOf,
   };

@@ -1,7 +1,8 @@
 /** When a batch that the day's plan is to begin comes due. */
 
+import { usualMinutes } from "../../day/expected.ts";
 import type { PlannedItem } from "../../events.ts";
-import { ready, weightLb } from "../../jars/lots.ts";
+import { ready } from "../../jars/lots.ts";
 import { activeOwners, inCanner, isLoad, type Owner } from "../../owners.ts";
 import { hasRole, rulesOf } from "../../stages/kinds.ts";
 import type { StageRun, State } from "../../state.ts";
@@ -28,16 +29,13 @@ export function handsBusy(state: State, now: number): boolean {
   return activeOwners(state).some((owner) =>
     owner.stages.some((run) => {
       if (run.startedAt === undefined || !isHandwork(state, owner, run)) return false;
-      const usual = Math.max(SHORTEST_WORK_MINUTES, usualMinutes(owner, run));
+      const usual = Math.max(
+        SHORTEST_WORK_MINUTES,
+        isLoad(owner) ? run.spec.typicalMinutes : usualMinutes(owner, run),
+      );
       return now - run.startedAt <= FORGOTTEN_TIMES * usual * MINUTE_MS;
     }),
   );
-}
-
-function usualMinutes(owner: Owner, { spec }: StageRun): number {
-  if (isLoad(owner)) return spec.typicalMinutes;
-  const beyond = (weightLb(owner) ?? 0) - owner.recipe.yield.weightLb;
-  return spec.typicalMinutes + (spec.minutesPerLb ?? 0) * Math.max(0, beyond);
 }
 
 /** Whether a stage keeps somebody's hands busy; jars that wait for a canner do not. */
