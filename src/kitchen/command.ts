@@ -125,28 +125,22 @@ export type Confirm = {
   leans?: "yes" | "no";
 };
 
-/**
- * Words that may mean harm for jars at stake: a plain loss, a likely one, or words about a subject
- * that fit nothing. `intent` is what they may mean.
- */
+/** Words that may mean harm for jars at stake; `intent` is what they may mean. */
 export type Evidence = {
   strength: HeardDoubt["strength"];
   about: HeardDoubt["about"];
   text: string;
-  /** Foods that were named along with it, or that it is about. */
+  /** Foods named with it, sorts of the food (`white`), what there is more or less of (`salt`). */
   foods?: readonly string[];
-  /** Sorts that what is put up is said to be of: `white`. */
   sorts?: readonly string[];
-  /** What there is said to be more or less of than the recipe has. */
   amounts?: readonly string[];
   intent?: Intent;
-  /** It speaks of the past: jars that are already out of the canner may be meant. */
+  /** Jars already out may be meant; or, `earlier`, what ended since. */
   past?: true;
-  /** It says that this was some time before: what ended since may be meant. */
   earlier?: true;
   /** It says that the heat came back: where it never went, as far as anyone told, it may have. */
   returned?: true;
-  /** More was told than what it may be asked back as: it is kept whatever is answered to that. */
+  /** More is told than it may be asked back as: it is kept whatever is answered. */
   more?: true;
 };
 

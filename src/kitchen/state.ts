@@ -289,10 +289,7 @@ export type State = {
   /** What words of this person were found to mean, in the order they were learned. */
   ownWords: OwnWords[];
   places: Record<string, string>;
-  /**
-   * Who gives ids to new jars, missing in older journals; whom jars that were filled without one
-   * have theirs from, and how many of those ids are used up.
-   */
+  /** Who gives ids to new jars; whom those filled before have theirs from, and how many. */
   jarIds: { writer?: string; earlier: string; used: number };
   focus: string | null;
   dayPlan: DayPlan | null;

@@ -15,7 +15,8 @@ const OUTSIDE = wordSet(
 
 /** Behind these it is what something is like, or where it stood, and not what is told of. */
 const COMPARES = wordSet(
-  "like than for was were as since before after until till while through with at from over bar except",
+  "like than for was were as since before after until till while through with at from over bar",
+  "except",
 );
 /** Before "to make his eggs" it is what is meant to be done, and not why something else was. */
 const MEANS_TO = wordSet("going want wants need needs have has had got trying ready time about");
