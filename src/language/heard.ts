@@ -1,4 +1,4 @@
-/** What is heard in a sentence, finished and on the way there. */
+/** What a sentence comes to, once all the evidence is weighed. */
 import type { Command, Evidence } from "../kitchen/command.ts";
 import type { OwnWords } from "../kitchen/own-words.ts";
 import type { Frame } from "./model/corpus.ts";
@@ -16,8 +16,6 @@ export type Read = Omit<Heard, "unused"> &
     left?: readonly Utterance[];
     polite?: boolean;
     accounted?: true;
-    /** The clause of what is asked about besides. */
-    asks?: Utterance;
     /** The words in which doubts are looked for, where not in all of them. */
     rest?: Utterance;
   };

@@ -101,7 +101,7 @@ class Reader {
       return {
         ...this.facts(facts, readings),
         left: unused.filter((clause) => clause !== besides?.clause),
-        ...(besides ? { asked: besides.command, asks: besides.clause } : {}),
+        ...(besides ? { asked: besides.command } : {}),
       };
     const all = [plain, ...readings];
     if (known && plain.confidence > LEAST_KNOWN) return this.read("sure", [plain], all);

@@ -14,7 +14,7 @@ async function said(...lines: string[]) {
 describe("what nothing was tested for", () => {
   it.each([
     ["start the banana jam", /Bananas are low in acid.*Tested nearby: .*berry jam/s],
-    ["let's make okra dills", /Okra was tested.*neither is here/s],
+    ["let's make okra dills", /Okra was tested.*not in this recipe/s],
     [
       "start the white peaches",
       /White-fleshed peaches.*Freeze white ones.*peaches in light syrup/s,
@@ -22,7 +22,7 @@ describe("what nothing was tested for", () => {
     ["start the elderberries", /lderberr.*Tested nearby/s],
     ["we're making creamed corn", /corn/i],
     ["start the garlic in oil", /under oil can make botulism.*four days at most/],
-    ["start the pickled asparagus", /For asparagus there is asparagus/],
+    ["start the pickled broccoli", /Nothing was started/],
     ["start the asparagus dilly beans", /sparagus/],
   ])("begins nothing: %s", async (words, reason) => {
     const { batches, refused } = await said(words);

@@ -173,7 +173,7 @@ describe("two sizes of jars", () => {
 +0:05 two quarts of the Valley filled
 `;
 
-  it("go in together all the same: those whose time was not met are never as tested", async () => {
+  it("go in together all the same, for the longer of the two times, which is enough for both", async () => {
     const played = await play(
       [],
       `${SIZES}+0:05 they all went in together\n+0:00 yes\n+0:00 [cook until done]`,
@@ -183,20 +183,21 @@ describe("two sizes of jars", () => {
     );
     const asked = played.asked.map(({ text }) => text);
     expect(asked).toContain(
-      "They can't share the canner: one is tested for 10 minutes and the other for 15. " +
+      "They can't share the canner: one is tested for 15 minutes and the other for 10. " +
         "Are they in together all the same? Say yes or no.",
     );
-    expect(row(played, "Ridge")).toMatchObject({ verdict: "as-tested" });
-    expect(row(played, "Valley")).toMatchObject({
-      verdict: "not-as-tested",
-      reasons: ["process-short: 15 min were tested for quarts, not 10 min"],
-    });
+    for (const name of ["Ridge", "Valley"]) {
+      expect(row(played, name)).toMatchObject({
+        verdict: "as-tested",
+        reasons: [expect.stringContaining("the whole 15 minutes")],
+      });
+    }
     expect(played.review.loads).toMatchObject([{ jars: 6 }]);
   });
 
   it("are two loads where nobody says more", async () => {
     const played = await play([], `${SIZES}+0:00 [cook until done]`, { altitude: "500ft" });
-    expect(played.review.loads.map(({ jars }) => jars)).toEqual([4, 2]);
+    expect(played.review.loads.map(({ jars }) => jars).toSorted()).toEqual([2, 4]);
     expect(played.review.batches.map(({ verdict }) => verdict)).toEqual(["as-tested", "as-tested"]);
   });
 });

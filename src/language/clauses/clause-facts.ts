@@ -64,7 +64,7 @@ import { runTogether, wholeClauses } from "./whole-clauses.ts";
 export const MOST_CANDIDATES = 3;
 
 /** What a sentence says by its clauses, and those that were neither used nor idle talk. */
-export type ClausesRead = {
+type ClausesRead = {
   facts: readonly ClauseFact[];
   unused: readonly Utterance[];
   /** What an unused clause is likely enough to say to be asked about. */

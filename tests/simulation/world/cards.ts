@@ -160,7 +160,7 @@ export const CARDS: readonly Card[] = [
   },
   {
     id: "carrots",
-    name: "carrots",
+    name: "canned carrots",
     produce: "carrots",
     method: "pressure",
     pack: "hot",
