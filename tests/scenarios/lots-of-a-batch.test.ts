@@ -173,7 +173,7 @@ describe("two sizes of jars", () => {
 +0:05 two quarts of the Valley filled
 `;
 
-  it("go in together all the same, for the longer of the two times, which is enough for both", async () => {
+  it("go in together all the same, for the longer time, which is enough for both", async () => {
     const played = await play(
       [],
       `${SIZES}+0:05 they all went in together\n+0:00 yes\n+0:00 [cook until done]`,
