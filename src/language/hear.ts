@@ -18,6 +18,7 @@ import { withEvidence } from "./evidence/doubts.ts";
 import { isElsewhere } from "./evidence/elsewhere.ts";
 import { orSpoiled, signIn } from "./evidence/gone-off.ts";
 import { doubtBesideAsked, withDoubts } from "./evidence/left-doubts.ts";
+import { isHeated, untakenDoubt } from "./evidence/untaken.ts";
 import { isStopped } from "./frames.ts";
 import type { Heard, Read } from "./heard.ts";
 import { isIntent, MEANINGS } from "./intents/all.ts";
@@ -32,7 +33,7 @@ import { finishSlots } from "./values/finish-slots.ts";
 import { type JarsNamed, jarsNamed } from "./values/jar-names.ts";
 import { lotsWhen } from "./values/lots-when.ts";
 import { BOUNDS, DIRECT } from "./weighing.ts";
-import type { Utterance } from "./words.ts";
+import { type Utterance, utteranceOf } from "./words.ts";
 
 /** Hears a sentence. Deterministic; any text at all gives an answer, in bounded time. */
 export function hear(words: string, context: Context, models: Models = shippedModels()): Heard {
@@ -85,7 +86,24 @@ function plainlyHeard(words: string, context: Context, models: Models): Heard {
   const { left, ...heard } = orSpoiled(heardIn(words, context, models), words);
   const acted = heard.reading === "sure" && heard.commands.some((command) => !isHarmless(command));
   const unused = acted ? (left ?? []).map(asSaid).filter((text) => !signIn(text)) : [];
-  return unused.length > 0 ? { ...heard, unused } : heard;
+  if (unused.length === 0) return heard;
+  // What tells of the heat has its own doubt.
+  const ofHeat = heard.commands.some(({ intent }) => {
+    const { goes, comes } = MEANINGS[intent].tellsOf ?? {};
+    return goes ?? comes ?? false;
+  });
+  const evidence = heard.evidence ?? (ofHeat ? undefined : unusedDoubt(unused, context, models));
+  return { ...heard, unused, ...(evidence ? { evidence } : {}) };
+}
+
+/** The doubt in a clause that nothing is done about while jars are in a hot canner. */
+function unusedDoubt(unused: readonly string[], context: Context, models: Models) {
+  if (!isHeated(context)) return undefined;
+  const hearing = new Hearing(context, models);
+  const clauses = unused.map(utteranceOf);
+  return clauses
+    .map((clause) => untakenDoubt(clause, hearing.guess(clause), [], context))
+    .find((doubt) => doubt !== undefined);
 }
 
 const asSaid = ({ text, words }: Utterance) => text.slice(words[0]?.start, words.at(-1)?.end);

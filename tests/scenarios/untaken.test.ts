@@ -30,6 +30,12 @@ describe("what nobody understood while jars are in the canner", () => {
     expect(asked.join("\n")).toContain(`I heard "${words}"`);
   });
 
+  it("is kept where it is a clause beside what is acted on", async () => {
+    const words = "I dozed off in the chair and it was ticking over when I woke up";
+    const { batch } = await told(`${BOIL}+0:05 ${words}\n+0:00:20 what now`);
+    expect(batch.heard).toMatchObject([{ text: words, strength: "trace" }]);
+  });
+
   it.each([
     "hot in here today",
     "the dog wants out",
