@@ -165,7 +165,9 @@ class ProjectBuilder {
       const gate = windowGate(steps, step.id);
       if (!gate || step.startedMs !== undefined) continue;
       for (const id of gate.meanwhile) {
-        const quick = own.get(id)!;
+        const quick = own.get(id);
+        // What is over by now holds nothing up.
+        if (!quick) continue;
         const latest = this.up(SURE_PART * step.minutes) - quick.length;
         if (quick.step.startedMs === undefined)
           this.draft.follow(quick.activity, own.get(step.id)!.activity, -latest);
