@@ -161,10 +161,12 @@ export const SESSION_FACTS = {
     passing: true,
     evolve(state, event): boolean {
       state.due[event.key] = event.t;
-      if (event.rings) state.ringing.push(event.key);
       const timer = state.timers[event.key];
-      if (timer?.state === "running") timer.state = "rang";
       const reminder = state.reminders[event.key];
+      // A timer that was taken back after it rang is silent in a replay, too.
+      const isThere = timer ?? reminder ?? readStageDue(event.key) ?? event.key.includes("/");
+      if (event.rings && isThere) state.ringing.push(event.key);
+      if (timer?.state === "running") timer.state = "rang";
       if (reminder?.state === "waiting") reminder.state = "rang";
       const due = readStageDue(event.key);
       const run = due?.what === "check" && runOf(ownerOf(state, due.owner), due.stage);
