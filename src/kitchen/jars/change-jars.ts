@@ -120,6 +120,20 @@ function openOrSealed(jars: readonly Jar[]): Jar[] {
   ];
 }
 
+/** A jar that was only guessed to be gone is named as there: another is gone instead. */
+function foundThere(all: readonly Jar[], numbers: readonly number[]): void {
+  for (const jar of all) {
+    if (!jar.gone || !jar.guessed || !numbers.includes(jar.number)) continue;
+    const open = openOrSealed(all.toReversed());
+    const other = open.find(({ number }) => !numbers.includes(number));
+    if (!other) continue;
+    other.gone = jar.gone;
+    other.guessed = true;
+    delete jar.gone;
+    delete jar.guessed;
+  }
+}
+
 export function sealJars(
   state: State,
   load: Load,
@@ -127,6 +141,7 @@ export function sealJars(
   count: number,
   numbers: readonly number[] = [],
 ): void {
+  foundThere(jarsIn(state, load, part), numbers);
   const open = jarsIn(state, load, part).filter(isUnaccounted);
   const named = open.filter((jar) => numbers.includes(jar.number));
   const others = open.filter((jar) => !named.includes(jar));
@@ -148,6 +163,7 @@ export function failJars(
   numbers: readonly number[],
 ): void {
   const all = jarsIn(state, load, part);
+  foundThere(all, numbers);
   const counted = (jar: Jar) => jar.seal === "sealed" && !jar.gone;
   const called = all.filter((jar) => counted(jar) && jar.named && numbers.includes(jar.number));
   const before = all.filter(counted).length - called.length;
