@@ -20,6 +20,9 @@ export function wake(
   const idle = ripe.length === 0 && openLoads(state, now, library, "trial").length === 0;
   if (idle && refreshTerms(state, now, library).length === 0) return undefined;
   const woken = new CarriedOut(state, mark()).add(ripe);
+  // A daily check that was missed for days comes due once for each of them.
+  const missed = () => comeDue(woken.after, now);
+  for (let more = missed(); more.length > 0; more = missed()) woken.add(more);
   beginPlanned(woken, now, library, ripe);
   return woken.follow(now, library);
 }
