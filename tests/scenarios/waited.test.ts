@@ -29,9 +29,16 @@ describe("filled jars before the canner", () => {
     ).toBe(true);
   });
 
-  it("may stand one hour in a kitchen above 90 degrees", async () => {
-    const hot = await filled("1:05", "+0:00 the room is 95 degrees\n");
+  it.each([
+    "the room is 95 degrees",
+    "the kitchen is over ninety",
+    "it's hotter than ninety in here\n+0:00 yes",
+  ])("may stand one hour once it is said that %j", async (words) => {
+    const hot = await filled("1:05", `+0:00 ${words}\n`);
     expect(codes(hot.batch)).toContain("waited");
+  });
+
+  it("may stand longer where the kitchen is milder", async () => {
     const mild = await filled("1:05", "+0:00 the room is 85 degrees\n");
     expect(mild.batch.verdict).toBe("as-tested");
   });

@@ -28,7 +28,8 @@ export function filledFrom(state: State, batch: Batch, fill: StageRun, told: num
  * How many minutes a batch's filled jars may stand: the recipe's own limit, else the two-hour rule.
  */
 export function mayStandMinutes({ kitchen }: State, batch: Batch): number {
-  const hot = kitchen.airF !== undefined && kitchen.airF > HOT_AIR_F;
+  // "Over ninety" is heard as ninety.
+  const hot = kitchen.airF !== undefined && kitchen.airF >= HOT_AIR_F;
   const rule = 60 * (hot ? STAND_HOURS.hot : STAND_HOURS.usual);
   const own = batch.recipe.stages.flatMap((stage) => {
     if (!hasRole(stage, "treatment")) return [];

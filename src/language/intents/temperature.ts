@@ -4,6 +4,9 @@ import type { MeaningOf } from "./meaning.ts";
 /** Water boils at no less where anybody cooks: some 180 F at 16,000 feet. */
 const LEAST_BOIL_F = 180;
 const LEAST_BOIL_C = 82;
+/** No kitchen is hotter: above this its heat is a figure of speech. */
+const MOST_AIR_F = 130;
+const MOST_AIR_C = 54;
 
 /** What the thermometer reads. */
 export const temperature: MeaningOf<"temperature"> = {
@@ -23,6 +26,8 @@ export const temperature: MeaningOf<"temperature"> = {
     // "A boil at one thirty-eight" is a time.
     const least = unit === "C" ? LEAST_BOIL_C : LEAST_BOIL_F;
     if (raw.boiling === true && Number(raw.value) < least) return undefined;
+    const most = unit === "C" ? MOST_AIR_C : MOST_AIR_F;
+    if (raw.target === "kitchen" && Number(raw.value) > most) return undefined;
     return { slots: { ...raw, unit } };
   },
   wordings: [
@@ -32,6 +37,9 @@ export const temperature: MeaningOf<"temperature"> = {
     `[<temp-subject>|<it>|<we>] [<at-value>|<fell-to>|<got>] [a reading of|a temperature of|a
     temp of|a] {value:number} <temp-unit> [<temp-tail>] [<temp-tail>] [<when>]`,
     "(<it>|<we>) (<at-value>|<fell-to>) {value:temperature} [<temp-tail>] [<temp-tail>] [<when>]",
+    `[<it>|<we>|<thermometer>] (<at-value>|<is-over>) {value:temperature} [<degrees>]
+    (in here|in this kitchen|in <the> kitchen|in <the> room|on <the> wall) {target=kitchen}`,
+    "(<the> kitchen|<the> room|<thermometer> on <the> wall) <is-over> {value:temperature} {target=kitchen}",
     "<got> [a] {value:temperature} [<degrees>] (in|on|for|at) ({target}|<thermometer>)",
     "<got> a (reading|temperature|temp) of {value:number} [<temp-unit>] [<temp-tail>]",
     "{value:temperature} (on|by|according to) <thermometer>",
@@ -70,6 +78,10 @@ export const temperature: MeaningOf<"temperature"> = {
     },
   ],
   lists: {
+    "is-over": `
+      (<at-value>|<is>|must be|has to be|got to be|says|reads) [hotter than|warmer than|a good|well]
+      [over|above|past|near|<approx>]
+    `,
     thermometer: `
       <the> thermometer|thermometer|<the> temperature|temperature|<the> temp|temp|<the> probe|
       probe|<the> reading|reading|the water temperature|the water temp|<the> candy thermometer
