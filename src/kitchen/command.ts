@@ -269,7 +269,7 @@ export type SlotsOf = {
   sealed: Targeted & { all?: true; count?: number; jars?: number[] };
   /** `othersSealed` where the rest was reported sealed in the same breath. */
   "seal-failed": Targeted & { all?: true; count?: number; jars?: number[]; othersSealed?: true };
-  "jar-broken": Targeted & { count?: number; jars?: number[] };
+  "jar-broken": Targeted & { count?: number; jars?: number[]; toldOf?: boolean };
   "set-aside": Targeted & { count?: number; jars?: number[] };
   disposition: Targeted & { what: DispositionWord; count?: number; jars?: number[] };
   /** `uncertaintyFt` where a margin was given; `about` where it was only said to be approximate. */

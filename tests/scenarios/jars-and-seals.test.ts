@@ -176,6 +176,22 @@ describe("counting jars", () => {
     expect(codes(batch)).toEqual([]);
   });
 
+  it.each([
+    ["the burst one is in the bin now", 1],
+    ["another one burst", 2],
+  ])("counts a jar that broke once, however often it is told of: %j", async (again, broken) => {
+    const played = await play(
+      BEANS,
+      `0:00 [cook until process]
++0:00 it's boiling and the lids are covered
++0:05 a jar cracked
++0:02 ${again}
++0:00 [cook until done]`,
+    );
+    expect(onlyBatch(played).jars).toMatchObject({ filled: 8, broken });
+    expect(onlyBatch(played).heard).toEqual([]);
+  });
+
   it("asks for a count where none was said", async () => {
     const played = await play(
       BEANS,

@@ -309,6 +309,10 @@ export function decideBroken(deciding: Deciding<"jar-broken">): Decision {
   const found = oneLot(deciding, ({ lot }) => filledOf(lot) > 0, NO_JARS);
   if ("outcome" in found) return found.outcome;
   const { batch, lot } = found;
+  if (slots.toldOf && lot.jars.some(({ gone }) => gone?.what === "broken")) {
+    const refusal = "That jar is written down as broken. Say another one broke, if one more did.";
+    return { kind: "done", facts: [], refusal };
+  }
   const stand = readyOf(lot).length;
   const shut = stand > 0 ? undefined : shutCanner(deciding.state, batch);
   if (shut) return done({ type: "broken-inside", load: shut.id, batch: lot.id, t: deciding.now });

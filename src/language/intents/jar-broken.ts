@@ -1,13 +1,20 @@
 import type { MeaningOf } from "./meaning.ts";
 
+/** "The cracked one", "the jar that burst": it was told of before. */
+const TOLD_OF =
+  /\bthe (broken|broke|cracked|burst|busted|bust|smashed|shattered|split|(one|jar) (that|which)) /;
+
 /** A jar is broken. */
 export const jarBroken: MeaningOf<"jar-broken"> = {
   cost: "raising",
   tellsOf: { about: "jars" },
   report: true,
   when: ["stage:filling", "load:in-canner", "load:out", "asked:seals"],
-  slots: { target: "name", count: "count", jars: "numbers" },
+  slots: { target: "name", count: "count", jars: "numbers", toldOf: "flag" },
   example: "a jar broke",
+  finish: ({ target, count, jars }, _context, _plain, { text }) => ({
+    slots: { target, count, jars, ...(TOLD_OF.test(text) ? { toldOf: true } : {}) },
+  }),
   wordings: [
     "<numbered> [just|has|have|both] <broke> [<going-in>]",
     "<some-jars> [just|has|have] <broke> [<going-in>]",

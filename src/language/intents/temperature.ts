@@ -39,7 +39,8 @@ export const temperature: MeaningOf<"temperature"> = {
     "(<it>|<we>) (<at-value>|<fell-to>) {value:temperature} [<temp-tail>] [<temp-tail>] [<when>]",
     `[<it>|<we>|<thermometer>] (<at-value>|<is-over>) {value:temperature} [<degrees>]
     (in here|in this kitchen|in <the> kitchen|in <the> room|on <the> wall) {target=kitchen}`,
-    "(<the> kitchen|<the> room|<thermometer> on <the> wall) <is-over> {value:temperature} {target=kitchen}",
+    `(<the> kitchen|<the> room|<thermometer> on <the> wall) <is-over> {value:temperature}
+    {target=kitchen}`,
     "<got> [a] {value:temperature} [<degrees>] (in|on|for|at) ({target}|<thermometer>)",
     "<got> a (reading|temperature|temp) of {value:number} [<temp-unit>] [<temp-tail>]",
     "{value:temperature} (on|by|according to) <thermometer>",
