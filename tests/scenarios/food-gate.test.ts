@@ -32,6 +32,16 @@ describe("what nothing was tested for", () => {
     expect(refused[0]).toMatch(/^Nothing was started/);
   });
 
+  it.each([
+    "I want to put up chicken and noodles",
+    "make us a batch of squash pickles",
+  ])("is said before anybody has to choose among recipes: %s", async (words) => {
+    const { batches, asked, refused } = await said(words);
+    expect(batches).toEqual([]);
+    expect(asked).toEqual([]);
+    expect(refused[0]).toMatch(/^Nothing was started/);
+  });
+
   it("does not get a neighbor's recipe either, even after a yes to the refusal", async () => {
     const { batches } = await said("start the banana jam", "yes", "okay");
     expect(batches).toEqual([]);

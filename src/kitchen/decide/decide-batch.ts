@@ -172,15 +172,16 @@ function askRecipe(deciding: Deciding<"begin">): Decision {
     const recipe = library.recipes.get(id);
     return recipe ? [{ label: lower(recipe.title), ref: { owner: id } }] : [];
   });
+  const chosenOf = (id: string): Decision => {
+    const command = { ...wish.command, slots: { ...slots, recipe: id } };
+    return decideBegin({ ...deciding, wish: { command } });
+  };
   const chosen = wish.chosen?.[0];
   if (chosen && "owner" in chosen && chosen.stage !== undefined) {
     const { owner, stage } = chosen;
     return done({ type: "stage-begun", owner, stage, t: deciding.now });
   }
-  if (chosen && "owner" in chosen) {
-    const command = { ...wish.command, slots: { ...slots, recipe: chosen.owner } };
-    return decideBegin({ ...deciding, wish: { command } });
-  }
+  if (chosen && "owner" in chosen) return chosenOf(chosen.owner);
   const ready = readyStages(deciding);
   const [stage] = ready;
   if (stage && ready.length === 1) {
@@ -188,6 +189,10 @@ function askRecipe(deciding: Deciding<"begin">): Decision {
     return done({ type: "stage-begun", owner: owner.id, stage: run.id, t: deciding.now });
   }
   if (stage) return askWhich(wish, "Which one:", choicesOf(deciding.state, ready));
+  // What would be refused whichever is chosen is refused before anybody has to choose.
+  const outcomes = (slots.choices ?? []).map(chosenOf);
+  const [first] = outcomes;
+  if (first && outcomes.every(({ kind }) => kind === "refused")) return first;
   if (choices.length > 0) return askWhich(wish, "Which recipe:", choices);
   const said = slots.named ? ` called ${slots.named}` : "";
   return refused(`I have no recipe${said}. Ask for help to hear what there is.`);
