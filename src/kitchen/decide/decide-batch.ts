@@ -168,10 +168,6 @@ function twinOf(state: State, recipe: Recipe, { variety }: Lot): LotOf | undefin
 function askRecipe(deciding: Deciding<"begin">): Decision {
   const { library, wish } = deciding;
   const { slots } = wish.command;
-  const choices = (slots.choices ?? []).flatMap((id): Choice[] => {
-    const recipe = library.recipes.get(id);
-    return recipe ? [{ label: lower(recipe.title), ref: { owner: id } }] : [];
-  });
   const chosenOf = (id: string): Decision => {
     const command = { ...wish.command, slots: { ...slots, recipe: id } };
     return decideBegin({ ...deciding, wish: { command } });
@@ -189,11 +185,23 @@ function askRecipe(deciding: Deciding<"begin">): Decision {
     return done({ type: "stage-begun", owner: owner.id, stage: run.id, t: deciding.now });
   }
   if (stage) return askWhich(wish, "Which one:", choicesOf(deciding.state, ready));
-  // What would be refused whichever is chosen is refused before anybody has to choose.
-  const outcomes = (slots.choices ?? []).map(chosenOf);
-  const [first] = outcomes;
-  if (first && outcomes.every(({ kind }) => kind === "refused")) return first;
-  if (choices.length > 0) return askWhich(wish, "Which recipe:", choices);
+  const outcomes = (slots.choices ?? []).flatMap((id) => {
+    const recipe = library.recipes.get(id);
+    if (!recipe) return [];
+    const choice: Choice = { label: lower(recipe.title), ref: { owner: id } };
+    return [{ choice, outcome: chosenOf(id) }];
+  });
+  // What would be refused once it is chosen is not offered.
+  const open = outcomes.filter(({ outcome }) => outcome.kind !== "refused");
+  const lead = open.length < Math.min(2, outcomes.length) ? "Only this one fits:" : "Which recipe:";
+  if (open.length > 0)
+    return askWhich(
+      wish,
+      lead,
+      open.map(({ choice }) => choice),
+    );
+  const [refusal] = outcomes;
+  if (refusal) return refusal.outcome;
   const said = slots.named ? ` called ${slots.named}` : "";
   return refused(`I have no recipe${said}. Ask for help to hear what there is.`);
 }
