@@ -46,6 +46,10 @@ export function resolve(pending: Pending, command: Command, text: string): Resol
       if (command.intent === "yes") return { kind: "wish", wish };
       return isUnsure(command) ? { kind: "dropped" } : { kind: "other" };
     case "which": {
+      const [only] = choices;
+      if (only && choices.length === 1 && command.intent === "yes") {
+        return { kind: "wish", wish: { ...wish, chosen: [only.ref] } };
+      }
       const picked = pickChoices(
         text,
         choices.map((choice) => choice.label),

@@ -40,8 +40,9 @@ describe("what nothing was tested for", () => {
   });
 
   it("leaves the recipes that would be refused out of the choice", async () => {
-    const { asked } = await said("make us a batch of squash pickles");
+    const { asked, batches } = await said("make us a batch of squash pickles", "yes");
     expect(asked).toEqual(["Only this one fits: bread-and-butter pickles?"]);
+    expect(batches.map(({ recipe }) => recipe)).toEqual(["bread-and-butter-pickles"]);
   });
 
   it("does not get a neighbor's recipe either, even after a yes to the refusal", async () => {
