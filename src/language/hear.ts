@@ -223,8 +223,13 @@ function unlessStopped(heard: Read, said: Utterance): Read {
  * with more behind it is about what was asked, and no guess is made of something else.
  */
 function unlessAnswers(heard: Read, said: Utterance, { question }: Context): Read {
+  if (!question?.guards || heard.whole || heard.reading !== "sure") return heard;
   const begins = /^(yes|yeah|yep|aye|no|nope|nah)$/.test(said.words[0]?.word ?? "");
-  if (!begins || !question?.guards || heard.whole || heard.reading !== "sure") return heard;
+  // "All of it, weighed" is about what was asked, and ends no step.
+  const ends = heard.commands.every(
+    ({ intent, slots }) => intent === "done" && !("target" in slots),
+  );
+  if (!begins && !ends) return heard;
   const another = heard.commands.every(({ intent, confirms = [] }) => {
     const { answer, cost } = MEANINGS[intent];
     return !answer && confirms.length === 0 && (cost === "changing" || cost === "clearing");

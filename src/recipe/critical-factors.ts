@@ -85,7 +85,7 @@ export const CRITICAL_FACTORS = [
     askShort: "Packed hot or cooled?",
     answer: {
       type: "choice",
-      right: ["hot off the boil", "hot", "boiling"],
+      right: ["hot off the boil", "hot", "boiling", "straight from the pot", "still bubbling"],
       wrong: ["cooled", "cold", "warm", "lukewarm", "raw"],
     },
     otherwise:
@@ -116,7 +116,7 @@ export const CRITICAL_FACTORS = [
     ask: "The ferment: sound, or with slime, mold below the surface or a bad smell?",
     answer: {
       type: "choice",
-      right: ["sound"],
+      right: ["sound", "clean and sour", "sour and clean", "clean"],
       wrong: ["slime", "slimy", "mold", "moldy", "a bad smell", "smells bad"],
     },
     otherwise: "Throw it out.",
@@ -127,7 +127,7 @@ export const CRITICAL_FACTORS = [
     ask: "The salt: all by the recipe or less?",
     answer: {
       type: "choice",
-      right: ["all by the recipe", "all", "all in"],
+      right: ["all by the recipe", "all", "all in", "all of it", "the lot", "every grain"],
       wrong: ["less", "half", "not all"],
     },
     otherwise: "With less salt a ferment is not safe: put in the rest now, or throw it out.",

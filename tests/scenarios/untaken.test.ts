@@ -175,6 +175,8 @@ describe("what is told at the table and comes to nothing", () => {
     ["quick-fresh-pack-dills", "fill", "they sat there all through lunch and have gone stone cold"],
     ["stock", "fill", "thickened it with a roux so it is more of a soup, noodles in it too"],
     ["whole-tomatoes", "fill", "crammed so full that no liquid gets between, they're dry on top"],
+    ["sauerkraut", "hands-on", "cut it right down for his heart, hardly a pinch to a head"],
+    ["crushed-tomatoes", "heat", "the frost had caught the plants but I picked the lot"],
     ["snap-beans", "hands-on", "they lay in a sack in the barn for over a week, some had mold on"],
   ])("is a doubt about its jars: %s at %s, %s", async (recipe, until, words) => {
     expect(await kept(recipe, `0:00 [cook until ${until}]\n+0:02 ${words}`)).toEqual([words]);
@@ -184,6 +186,12 @@ describe("what is told at the table and comes to nothing", () => {
     const words = "didn't boil all of them first, half of them I only peeled and cut up raw";
     const script = `0:00 [cook until hands-on]\n+0:05 ${words}\n+0:00:20 ${answer}`;
     expect(await kept("pickled-beets", script)).toEqual([words]);
+  });
+
+  it("is kept where it seemed to be about food, and about nothing that is known", async () => {
+    const words = "they're the pale sort from my aunt's, white right through to the stone";
+    const script = `0:00 [cook until heat]\n+0:02 ${words}\n+0:00:20 no`;
+    expect(await kept("peaches", script)).toEqual([words]);
   });
 
   it.each(["take the rubbish out will you", "bring the washing back in"])(

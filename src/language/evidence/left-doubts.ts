@@ -51,9 +51,8 @@ export function withDoubts(weighed: Weighed, hearing: Hearing): Read {
   // What it seems to be about may not be here: then the words are kept as what was told.
   const aside = !said.asked && (commands.some(isLoss) || said.words.length >= A_STORY + 2);
   const open = !answered || (commands.every(isHarmless) && aside);
-  return untaken && open && (!named?.foods || untaken.more)
-    ? { otherwise: untaken, ...doubted }
-    : doubted;
+  const food = (named?.foods ?? []).length > 0;
+  return untaken && open && (!food || untaken.more) ? { otherwise: untaken, ...doubted } : doubted;
 }
 
 /** Plain losses are believed; what another pot or fire lost is asked about. */

@@ -29,6 +29,10 @@ const LEAST_SAID = 3;
 const IDLE = 0.6;
 /** Work at the table takes hours, and people talk. */
 const IDLE_AT_THE_TABLE = 0.15;
+/** The same of words that tell of less, or of food that was not sound. */
+const IDLE_IF_TELLING = 0.5;
+const TELLING =
+  /\b(hardly|scarcely|barely|pinch|cut (it |them )?(right )?(down|back)|went easy|left out|ran out|frost|frozen|blight|dead|rot|rotten|mold|mush|mushy|bruised|slimy|spoilt|past (it|its|their) best)\b/i;
 /** Below this, children and the washing are only part of the story. */
 const HARDLY_IDLE = 0.1;
 /** How likely a meaning has to be to say what is doubted. */
@@ -85,7 +89,8 @@ export function untakenDoubt(
   if (NOT_TOLD.reduce((sum, one) => sum + frames[one], 0) >= SURELY) return undefined;
   const inJars = isInJars(context);
   const idle = idleness(guess);
-  if (idle >= (inJars ? IDLE : IDLE_AT_THE_TABLE)) return undefined;
+  const telling = TELLING.test(said.text) ? IDLE_IF_TELLING : IDLE_AT_THE_TABLE;
+  if (idle >= (inJars ? IDLE : telling)) return undefined;
   if (isOnTheStove(words)) return undefined;
   const [best] = intents;
   // An order or a question that was not understood tells of nothing either.
