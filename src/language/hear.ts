@@ -222,14 +222,17 @@ function unlessStopped(heard: Read, said: Utterance): Read {
  * "Yes, I put it in each of them" while it is asked whether the acid is in every jar: a yes or no
  * with more behind it is about what was asked, and no guess is made of something else.
  */
-function unlessAnswers(heard: Read, said: Utterance, { question }: Context): Read {
-  if (!question?.guards || heard.whole || heard.reading !== "sure") return heard;
-  const begins = /^(yes|yeah|yep|aye|no|nope|nah)$/.test(said.words[0]?.word ?? "");
-  // "All of it, weighed" is about what was asked, and ends no step.
+function unlessAnswers(heard: Read, said: Utterance, context: Context): Read {
+  const { question } = context;
+  if (!question?.guards || heard.reading !== "sure") return heard;
+  // "All of it, weighed" may be about what was asked, and then ends no step.
   const ends = heard.commands.every(
     ({ intent, slots }) => intent === "done" && !("target" in slots),
   );
-  if (!begins && !ends) return heard;
+  const answer = ends ? likelyAnswer(said, question, context) : undefined;
+  if (answer) return { ...heard, reading: "ask", commands: [], candidates: [answer] };
+  const begins = /^(yes|yeah|yep|aye|no|nope|nah)$/.test(said.words[0]?.word ?? "");
+  if (!begins || heard.whole) return heard;
   const another = heard.commands.every(({ intent, confirms = [] }) => {
     const { answer, cost } = MEANINGS[intent];
     return !answer && confirms.length === 0 && (cost === "changing" || cost === "clearing");
