@@ -18,7 +18,7 @@ import { withEvidence } from "./evidence/doubts.ts";
 import { isElsewhere } from "./evidence/elsewhere.ts";
 import { orSpoiled, signIn } from "./evidence/gone-off.ts";
 import { doubtBesideAsked, withDoubts } from "./evidence/left-doubts.ts";
-import { isHeated, untakenDoubt } from "./evidence/untaken.ts";
+import { untakenDoubt } from "./evidence/untaken.ts";
 import { isStopped } from "./frames.ts";
 import type { Heard, Read } from "./heard.ts";
 import { isIntent, MEANINGS } from "./intents/all.ts";
@@ -96,9 +96,8 @@ function plainlyHeard(words: string, context: Context, models: Models): Heard {
   return { ...heard, unused, ...(evidence ? { evidence } : {}) };
 }
 
-/** The doubt in a clause that nothing is done about while jars are in a hot canner. */
+/** The doubt in a clause that nothing is done about. */
 function unusedDoubt(unused: readonly string[], context: Context, models: Models) {
-  if (!isHeated(context)) return undefined;
   const hearing = new Hearing(context, models);
   const clauses = unused.map(utteranceOf);
   return clauses

@@ -31,8 +31,12 @@ const IDLE = 0.6;
 const IDLE_AT_THE_TABLE = 0.15;
 /** The same of words that tell of less, or of food that was not sound. */
 const IDLE_IF_TELLING = 0.5;
-const TELLING =
-  /\b(hardly|scarcely|barely|pinch|cut (it |them )?(right )?(down|back)|went easy|left out|ran out|frost|frozen|blight|dead|rot|rotten|mold|mush|mushy|bruised|slimy|spoilt|past (it|its|their) best)\b/i;
+const TELLING = new RegExp(
+  "\\b(hardly|scarcely|barely|pinch|cut (it |them )?(right )?(down|back)|went easy|left out|stretched|thinned|watered|" +
+    "ran out|frost|frozen|blight|dead|rot|rotten|mold|mush|mushy|bruised|slimy|spoilt|" +
+    "past (it|its|their) best)\\b",
+  "i",
+);
 /** Below this, children and the washing are only part of the story. */
 const HARDLY_IDLE = 0.1;
 /** How likely a meaning has to be to say what is doubted. */
@@ -55,6 +59,11 @@ export function isInJars(context: Context): boolean {
   return isHeated(context) || inJars || running.length === 0;
 }
 
+/** Whether nothing is put up now: what is told may be about jars on the shelf. */
+function isPutAway({ loads = [], running }: Context): boolean {
+  return running.length === 0 && loads.length === 0;
+}
+
 /** Whether jars are in a canner that may be hot. */
 export function isHeated({ loads = [], running }: Context): boolean {
   const inside = runs([...loads, ...running], ({ ofCanner }) => ofCanner === "inside");
@@ -66,7 +75,7 @@ function subjectNow(said: Utterance, context: Context): Subject | undefined {
   if (isHeated(context)) return "boil";
   const atTheTable = said.words.length >= LEAST_AT_THE_TABLE && context.running.length > 0;
   const inJars = (context.loads ?? []).length > 0 && isInJars(context);
-  return inJars || atTheTable ? "jars" : undefined;
+  return inJars || atTheTable || isPutAway(context) ? "jars" : undefined;
 }
 
 /** "He has put it back": what somebody else did is no order. */
@@ -90,7 +99,8 @@ export function untakenDoubt(
   const inJars = isInJars(context);
   const idle = idleness(guess);
   const telling = TELLING.test(said.text) ? IDLE_IF_TELLING : IDLE_AT_THE_TABLE;
-  if (idle >= (inJars ? IDLE : telling)) return undefined;
+  if (idle >= (inJars && !isPutAway(context) ? IDLE : telling)) return undefined;
+  if (isPutAway(context) && said.words.length < LEAST_AT_THE_TABLE) return undefined;
   if (isOnTheStove(words)) return undefined;
   const [best] = intents;
   // An order or a question that was not understood tells of nothing either.
