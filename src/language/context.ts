@@ -15,6 +15,8 @@ export type NamedStage = {
   onStove?: boolean;
   /** Under way, or still to come; over where missing. */
   state?: "running" | "waiting";
+  /** What its recipe says of it, in lower case, while it is under way. */
+  instructions?: string;
   /** A process timed by its boil, pressure, steam or temperature. */
   timed?: true;
 };

@@ -63,13 +63,15 @@ function pendingKind(pending: Pending): OpenQuestion {
 }
 
 function namedStage({ id, spec, state }: StageRun): NamedStage {
-  const { title, kind, pot } = spec;
+  const { title, kind, pot, say = "", uses = [] } = spec;
+  const running = state === "running";
   return {
     ...{ id, title, kind },
     ...(pot ? { pot } : {}),
     ...(rulesOf(spec).thermometer === "pot" ? { onStove: true } : {}),
-    ...(hasRole(spec, "treatment") && state === "running" ? { timed: true as const } : {}),
-    ...(state === "running" || state === "waiting" ? { state } : {}),
+    ...(hasRole(spec, "treatment") && running ? { timed: true as const } : {}),
+    ...(running ? { instructions: [title, say, ...uses].join(" ").toLowerCase() } : {}),
+    ...(running || state === "waiting" ? { state } : {}),
   };
 }
 

@@ -18,7 +18,7 @@ export const disposition: MeaningOf<"disposition"> = {
         `[<will>] (put|stick|place|move|pop|keep|throw|shove|set|get|chill|store|tuck|save)
         <the-jars> (in|into|to|inside) [the] (fridge|refrigerator|icebox|cooler|ice box|cold)`,
         "[<will>] (refrigerate|chill) <the-jars>",
-        `<the-jars> (is|are|can|goes|go|should|will) [going|go|all go|be] (in|into|to) the
+        `<the-jars> (is|are|can|goes|go|should|will) [all] [going|go|be] [now] (in|into|to) the
         (fridge|refrigerator|icebox)`,
         "(fridge|refrigerator) [it|them|that one|for <the-jars>|for now]",
         "(refrigerate|in the fridge|into the fridge|to the fridge) [with] [it|them|<the-jars>]",
@@ -32,7 +32,8 @@ export const disposition: MeaningOf<"disposition"> = {
         "<am> freezing <the-jars>|[<will>] (freeze) <the-jars>",
         `[<will>] (put|stick|move|pop|throw|place|get) <the-jars> (in|into|to) the (freezer|deep
         freeze|deep freezer|chest freezer)`,
-        "<the-jars> (is|are|can|goes|go|will) [going|go] (in|into|to) the (freezer|deep freeze)",
+        `<the-jars> (is|are|can|goes|go|will) [all] [going|go] [now] (in|into|to) the
+        (freezer|deep freeze)`,
         `(freeze|freezer|into the freezer|in the freezer|to the freezer) [it|them|for <the-jars>|
         for it|for them]`,
       ],
@@ -203,8 +204,9 @@ export const disposition: MeaningOf<"disposition"> = {
       it|them|that|those|these|this|<numbered>|{count} [<of-them>|jars|jar|pints|quarts]|
       [the|that|those|these|this] (jar|jars|pint|pints|quart|quarts|one|ones)|
       the (failed|bad|unsealed|loose|other|broken|last|soft) (jar|jars|one|ones|lid|lids)|
-      all of them|them all|both (jars|lids|pints|quarts|ones)|both of (those|these|the jars|
-      those jars)|each of (them|those)|the (two|three|pair) of them|
+      all of them|them all|
+      all [of] [the|my|our|these|those] (jars|pints|quarts)|both (jars|lids|pints|quarts|ones)|
+      both of (those|these|the jars|those jars)|each of (them|those)|the (two|three|pair) of them|
       (whichever|any|the ones|the one|all|the jars|the jar) that (failed|did not seal|did not
       take)|
       both|both of them|the rest|the lot|them both|[jar|jars|number|numbers] {jars}|what is in

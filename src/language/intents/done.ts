@@ -1,4 +1,6 @@
+import { type Context, underWay } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
+import { isTarget } from "../values/named-recipe.ts";
 import { textOf } from "../words.ts";
 import type { MeaningOf } from "./meaning.ts";
 
@@ -9,6 +11,17 @@ const NOT_ALL = wordSet("not no never none without except but only yet still mos
 const OVERFILLED = /\bto the (very )?(brim|rim|top|lip)\b/;
 /** "I added peppers" tells of something new; "I added the peppers" of a step that is known. */
 const ADDED = /\badded (?!the\b|my\b|our\b|all\b|it\b|them\b|those\b|everything\b)\w/;
+
+/** What is put away there is not thereby done: `disposition` tells of it. */
+const COLD = wordSet("refrigerator freezer");
+
+/** Whether what is under way at the table brings such things there, where its steps are known. */
+function bringsThere(where: string, thing: unknown, { running }: Context): boolean {
+  const told = underWay(running).flatMap(({ instructions }) => instructions ?? []);
+  if (told.length === 0) return !COLD.has(where);
+  const named = isTarget(thing) && thing.said === "jars" ? [where, "jar"] : [where];
+  return told.some((one) => named.every((word) => one.includes(word)));
+}
 
 /** A stage is done. Jars out of the canner, the heat off and the canner ready are parts of it. */
 export const done: MeaningOf<"done"> = {
@@ -23,8 +36,9 @@ export const done: MeaningOf<"done"> = {
   },
   when: ["working"],
   slots: { target: "name", at: "instant" },
-  parts: ["count", "number", "size", "how", "other"],
-  finish: ({ how, ...slots }, _context, _plain, said) => {
+  parts: ["count", "number", "size", "how", "where", "other"],
+  finish: ({ how, where, ...slots }, context, _plain, said) => {
+    if (typeof where === "string" && !bringsThere(where, slots.target, context)) return undefined;
     if (how !== undefined && said.words.some(({ word }) => NOT_ALL.has(word))) return undefined;
     const all = textOf(said.words);
     if (OVERFILLED.test(all) || ADDED.test(all)) return undefined;
@@ -42,8 +56,7 @@ export const done: MeaningOf<"done"> = {
     "that [about|just about|pretty much] (does|did) it [for (that|those|the {target}|now)]",
     `(i|we) (have|got|have got) [<the>] [all the] {target=jars} jars (out|up and out|out of the
     canner|on the rack|on the towel)`,
-    `[<the>] ({target}|<things>) (are|is) [all|now] in (the jars|jars|the crock|the brine|the
-    pot|ice|the ice|the freezer|the dehydrator|the fridge)`,
+    "[<the>] ({target}|<things>) (are|is) [all|now] in <its-place>",
     "[<the>] ({target}|<things>) [all] <did> and <did>",
     "<things> and <things> (are|is) [all] (<done>|<did>|ready)",
     `{target=jars} (pulled|i pulled|we pulled|i have pulled|we have pulled|just pulled|i just
@@ -242,6 +255,11 @@ export const done: MeaningOf<"done"> = {
       bubbles|headspace|rings|spices|sugar|brine|syrup|water|peels|skins|stems|ends|cores|pits|
       cucumbers|cukes|cabbage|berries|fruit|vegetables|slices|onions and peppers|jars and lids|
       labels|weights|crock|canner|kettle|tops|beans|pods
+    `,
+    "its-place": `
+      [the] jars {where=jar}|the crock {where=crock}|the brine {where=brine}|the pot {where=pot}|
+      [the] ice {where=ice}|the freezer {where=freezer}|the dehydrator {where=dehydrator}|
+      the (fridge|refrigerator) {where=refrigerator}
     `,
     "how-done": `
       (with|in|into|on|onto|through|from|by|to) [the|a|an|my|some|one|two|half] {how:thing}|
