@@ -7,6 +7,9 @@ import { VINEGAR_PERCENT } from "../../reckon/trade-numbers.ts";
  * does not: part of what the question asks never confirms it.
  */
 type FactorWording = {
+  /** Words that mention it, and that may where none mentions another: they confirm nothing. */
+  mentions: RegExp;
+  perhaps?: RegExp;
   /** What an answer about it is said to be about, in the language of pattern.ts. */
   subject: string;
   /** What it may be called as the subject of an answer that names a choice. */
@@ -204,6 +207,8 @@ export const FACTOR_LISTS: Readonly<Record<string, string>> = {
 
 const WORDINGS: Readonly<Record<FactorId, FactorWording>> = {
   "vinegar-5-percent": {
+    mentions:
+      /\b(vinegar|vinegars|acidity|acetic|percent|per cent)\b|\b(bottle|label|jug)\b.* (says?|reads?|marked)\b|\b(says?|reads?) .*\b(bottle|label|jug)\b/,
     subject: "vinegar|strength of the vinegar|vinegar strength|percent|percentage|acidity",
     belongs: /\b(vinegar|percent|label|bottle|strength|strong|weak|grain)/,
     value: VINEGAR_PERCENT,
@@ -266,6 +271,8 @@ const WORDINGS: Readonly<Record<FactorId, FactorWording>> = {
     ],
   },
   "bottled-juice": {
+    mentions:
+      /\b(bottled?|fresh|squeezed?|key|real|pressed) .*\b(lemons?|limes?|juice)\b|\b(lemons?|limes?|juice)\b.* (bottled?|fresh|squeezed?|pressed)\b/,
     subject: "bottled juice|juice|bottle",
     nouns: "juice|lemon juice|lime juice",
     belongs: /\b(juice|lemons?|limes?|bottled?|fresh|squeezed)/,
@@ -316,6 +323,7 @@ const WORDINGS: Readonly<Record<FactorId, FactorWording>> = {
     ],
   },
   "acid-in-every-jar": {
+    mentions: /\b(lemons?|limes?|citric|lemon juice|lime juice|acid)\b/,
     subject: "acid|lemon juice|citric acid|lemon",
     nouns: "acid|lemon juice|lime juice|citric acid",
     belongs: /\b(acid|juice|lemons?|limes?|citric|every|all of them)/,
@@ -373,6 +381,8 @@ const WORDINGS: Readonly<Record<FactorId, FactorWording>> = {
     ],
   },
   "sterile-jars": {
+    mentions:
+      /\b(steril\w*)\b|\b(boiled|boiling|scalded|dishwasher|rinsed|washed|oven|simmered)\b.* (jars?|glasses)\b|\b(jars?|glasses)\b.* (boiled|boiling|scalded|dishwasher|rinsed|washed|oven|simmered)\b/,
     subject: "empty jars|jars being (sterile|sterilized)|sterilizing [the jars]",
     nouns: "jars|empty jars|jars and all",
     belongs: /\b(steril|wash|clean|boil|jars?)/,
@@ -417,6 +427,8 @@ const WORDINGS: Readonly<Record<FactorId, FactorWording>> = {
     ],
   },
   "hot-pack-hot": {
+    mentions:
+      /\b(hot|cold|cool|cooled|lukewarm|warm|raw)\b.* (packed|filled|went in|in the jars|into the jars)\b|\b(packed|filled|went in|put in|going in)\b.* (hot|cold|cool|cooled|lukewarm|warm|raw|boiling)\b/,
     subject: "pack|packing|hot pack|food being hot|packing [it|them] hot",
     belongs: /\b(hot|cold|cool|warm|heat|boil|pot)/,
     noOnes: true,
@@ -477,6 +489,9 @@ const WORDINGS: Readonly<Record<FactorId, FactorWording>> = {
     ],
   },
   headspace: {
+    mentions: /\b(head ?space|head ?room|brim|brimful|overfilled|underfilled)\b/,
+    perhaps:
+      /\b(inch|inches|centimet\w+|millimet\w+|finger|thumb|gap|space|room)\b.* (top|rim|lip|neck|left|empty|above|jars?|each|every|air)\b|\b(left|leave|empty|air|top|rim|lip)\b.* (inch|inches|centimet\w+|millimet\w+|finger|thumb|gap|space|room)\b|\b(to|at) the (top|rim|lip|mouth|neck)\b/,
     subject: "headspace|head space|room at the top",
     belongs: /\b(headspace|head space|inch|inches|fill|overfill|rim|brim|room|gap|space|full)/,
     yes: [
@@ -535,6 +550,9 @@ const WORDINGS: Readonly<Record<FactorId, FactorWording>> = {
     ],
   },
   "new-lids": {
+    mentions:
+      /\b(lids?|caps?|tops|covers|flats|dome|domes)\b.* (new|unused|used|reused|re-used|old|auld|fresh|year|year's|box|sleeve|packet|package|pack|drawer|before|second ?hand|never|same|bought)\b|\b(new|unused|used|reused|re-used|old|auld|fresh|year|year's|box|sleeve|packet|package|drawer|second ?hand|same|bought)\b.* (lids?|caps?|tops|covers|flats|domes?)\b/,
+    perhaps: /\blids?\b/,
     subject: "lids|lid|lids being new|new lids",
     nouns: "lids|caps|tops",
     belongs: /\b(lids?|new|old|used|box)\b/,
@@ -611,6 +629,8 @@ const WORDINGS: Readonly<Record<FactorId, FactorWording>> = {
     ],
   },
   "sound-ferment": {
+    mentions:
+      /\b(slime|slimy|mold|moldy|mould|mouldy)\b|\b(kraut|crock|ferment|brine)\b.* (smells?|stinks?|sound|soft|pink)\b/,
     subject: "ferment|crock",
     nouns: "ferment|crock|kraut",
     yes: [
@@ -650,6 +670,7 @@ const WORDINGS: Readonly<Record<FactorId, FactorWording>> = {
     ],
   },
   "full-salt": {
+    mentions: /\bsalt(ed|y)?\b/,
     subject: "salt",
     nouns: "salt",
     yes: [
@@ -683,6 +704,13 @@ const WORDINGS: Readonly<Record<FactorId, FactorWording>> = {
 export const FACTOR_WORDINGS: ReadonlyMap<string, FactorWording> = new Map(
   Object.entries(WORDINGS),
 );
+
+/** Those that the words mention, the likeliest first. */
+export function factorsMentioned(joined: string): string[] {
+  const all = [...FACTOR_WORDINGS];
+  const surely = all.filter(([, { mentions }]) => mentions.test(joined));
+  return [...surely, ...all.filter(([, { perhaps }]) => perhaps?.test(joined))].map(([id]) => id);
+}
 
 /** Words that add nothing to such a clause and may stand anywhere in it. */
 export const FACTOR_FILLERS: readonly string[] = [

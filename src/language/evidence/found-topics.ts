@@ -1,10 +1,11 @@
 /** Slots found by what a sentence is about, apart from counts, times and names. */
 import type { Intent } from "../../kitchen/command.ts";
+import { factorsMentioned } from "../answers/factor-wordings.ts";
 import { UNIT_WORDINGS } from "../intents/convert.ts";
 import type { Raw } from "../intents/meaning.ts";
 import type { SpokenLot } from "../values/lots.ts";
 import { type Finder, jarsOf, minutes, target } from "./common-finders.ts";
-import { FACTOR_TOPICS, PLACES, SPOIL_SIGNS, TERM_TOPICS } from "./named-topics.ts";
+import { PLACES, SPOIL_SIGNS, TERM_TOPICS } from "./named-topics.ts";
 import type { Scan } from "./scan.ts";
 
 function topicsIn<T extends string>(scan: Scan, topics: readonly (readonly [T, RegExp])[]): T[] {
@@ -13,7 +14,7 @@ function topicsIn<T extends string>(scan: Scan, topics: readonly (readonly [T, R
 
 /** The factor's `finish` picks the first of `about` that the kitchen has. */
 function factor(scan: Scan): Raw {
-  return { held: "unsure", about: topicsIn(scan, FACTOR_TOPICS) };
+  return { held: "unsure", about: factorsMentioned(scan.joined) };
 }
 
 function explain(scan: Scan): Raw | undefined {

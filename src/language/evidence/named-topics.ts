@@ -1,49 +1,12 @@
 // data table
 /**
- * Which critical factor, trade word, sign of spoiling or place a sentence mentions, by telling
- * words: for readings by the model, which are asked about and confirm nothing.
+ * Which trade word, sign of spoiling or place a sentence mentions, by telling words: for
+ * readings by the model, which are asked about and confirm nothing.
  */
 import type { SpoilSign } from "../../kitchen/events.ts";
 import type { Term } from "../../kitchen/glossary.ts";
-import type { FactorId } from "../../recipe/critical-factors.ts";
 
 type Topics<T extends string> = readonly (readonly [T, RegExp])[];
-
-/** Every one that fits is mentioned, the likeliest first. */
-export const FACTOR_TOPICS: Topics<FactorId> = [
-  ["headspace", /\b(head ?space|head ?room|brim|brimful|overfilled|underfilled)\b/],
-  [
-    "bottled-juice",
-    /\b(bottled?|fresh|squeezed?|key|real|pressed) .*\b(lemons?|limes?|juice)\b|\b(lemons?|limes?|juice)\b.* (bottled?|fresh|squeezed?|pressed)\b/,
-  ],
-  ["acid-in-every-jar", /\b(lemons?|limes?|citric|lemon juice|lime juice|acid)\b/],
-  [
-    "new-lids",
-    /\b(lids?|caps?|tops|covers|flats|dome|domes)\b.* (new|unused|used|reused|re-used|old|auld|fresh|year|year's|box|sleeve|packet|package|pack|drawer|before|second ?hand|never|same|bought)\b|\b(new|unused|used|reused|re-used|old|auld|fresh|year|year's|box|sleeve|packet|package|drawer|second ?hand|same|bought)\b.* (lids?|caps?|tops|covers|flats|domes?)\b/,
-  ],
-  [
-    "vinegar-5-percent",
-    /\b(vinegar|vinegars|acidity|acetic|percent|per cent)\b|\b(bottle|label|jug)\b.* (says?|reads?|marked)\b|\b(says?|reads?) .*\b(bottle|label|jug)\b/,
-  ],
-  [
-    "sterile-jars",
-    /\b(steril\w*)\b|\b(boiled|boiling|scalded|dishwasher|rinsed|washed|oven|simmered)\b.* (jars?|glasses)\b|\b(jars?|glasses)\b.* (boiled|boiling|scalded|dishwasher|rinsed|washed|oven|simmered)\b/,
-  ],
-  [
-    "headspace",
-    /\b(inch|inches|centimet\w+|millimet\w+|finger|thumb|gap|space|room)\b.* (top|rim|lip|neck|left|empty|above|jars?|each|every|air)\b|\b(left|leave|empty|air|top|rim|lip)\b.* (inch|inches|centimet\w+|millimet\w+|finger|thumb|gap|space|room)\b|\b(to|at) the (top|rim|lip|mouth|neck)\b/,
-  ],
-  ["full-salt", /\bsalt(ed|y)?\b/],
-  [
-    "sound-ferment",
-    /\b(slime|slimy|mold|moldy|mould|mouldy)\b|\b(kraut|crock|ferment|brine)\b.* (smells?|stinks?|sound|soft|pink)\b/,
-  ],
-  [
-    "hot-pack-hot",
-    /\b(hot|cold|cool|cooled|lukewarm|warm|raw)\b.* (packed|filled|went in|in the jars|into the jars)\b|\b(packed|filled|went in|put in|going in)\b.* (hot|cold|cool|cooled|lukewarm|warm|raw|boiling)\b/,
-  ],
-  ["new-lids", /\blids?\b/],
-];
 
 /** The first that fits is meant. */
 export const TERM_TOPICS: Topics<Term> = [
