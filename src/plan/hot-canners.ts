@@ -15,7 +15,7 @@ const HANDS_MINUTES = 5;
 export const HOLD = "hold";
 
 /** What the lighting of a canner is called in the draft. */
-export const LIGHTING = "lighting";
+const LIGHTING = "lighting";
 
 export class HotCanners {
   private readonly loads: LoadToCome[] = [];

@@ -13,10 +13,10 @@ import { courseBegin } from "./course.ts";
 import { minutesLeft, minutesToHot, minutesToOut, wantedAt } from "./expected.ts";
 
 /** Something that is still to begin, and when it is likely to; kitchen time, ms. */
-export type ToCome = { owner: Owner; run: StageRun; at: number };
+type ToCome = { owner: Owner; run: StageRun; at: number };
 
 /** Why something is to be done now. */
-export type Reason =
+type Reason =
   | { is: "beside-canner"; load: Load; until: number }
   | { is: "wanted"; by: StageRun; at: number }
   | { is: "canner-waits" };

@@ -72,7 +72,7 @@ function warmPlace(said: Statement): string | undefined {
 }
 
 /** Whether it goes into jars, bottles or tumblers that are closed. */
-export function isLidded(recipe: Recipe, kinds: Kinds): boolean {
+function isLidded(recipe: Recipe, kinds: Kinds): boolean {
   const filled = recipe.stages.some(({ kind }) => kinds[kind].role === "filling");
   const said = statementsOf(recipe).some(({ text }) =>
     /\b(?:jars?|lids?|lidded|caps?|capped|bottles?|tumblers?)\b/.test(text),

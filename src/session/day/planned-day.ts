@@ -11,7 +11,7 @@ import { MINUTE_MS } from "../../kitchen/time.ts";
 import type { KitchenPlan, PlanRequest, PlanTask } from "../../plan/plan-request.ts";
 
 /** A beginning that moves by less than this stays where it is. */
-export const MOVED_MS = 2 * MINUTE_MS;
+const MOVED_MS = 2 * MINUTE_MS;
 
 /** The same recipe and variety, running or to begin: they could not be told apart. */
 export function isTwin(state: State, items: readonly PlannedItem[], item: PlannedItem): boolean {
