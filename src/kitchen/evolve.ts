@@ -13,8 +13,6 @@ import { begunIn, enterPlace, isAlone, knows } from "./places.ts";
 import { liveUntil, quiet, settle } from "./settle.ts";
 import { initialState, type State } from "./state.ts";
 
-type Evolve = (state: State, event: KitchenEvent) => boolean | "noted";
-
 function quietFor(state: State, event: KitchenEvent): void {
   if (state.ringing.length === 0) return;
   for (const id of idsOf(event)) quiet(state, id);
@@ -45,7 +43,7 @@ function applyOne(state: State, event: KitchenEvent): boolean {
   const livedUntil = event.type === "gap" ? event.from : event.w;
   liveUntil(state, livedUntil);
   const declared = declarationOf(event.type);
-  const came = (declared.evolve as Evolve)(state, event);
+  const came = declared.evolve(state, event);
   const fits = came !== false;
   if (fits) getToKnow(state, event);
   if (fits && declared.quiets) quietFor(state, event);

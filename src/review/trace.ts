@@ -172,9 +172,8 @@ export function joined(points: readonly Point[], losses: readonly TimeSpan[] = [
  * lowest and the highest, in their order.
  */
 export function thinnedPoints(points: readonly Point[], most: number): Point[] {
-  if (points.length <= most) return [...points];
-  const first = points[0] as Point;
-  const last = points.at(-1) as Point;
+  const [first, last] = [points[0], points.at(-1)];
+  if (!first || !last || points.length <= most) return [...points];
   const slices = Math.max(1, Math.floor((most - 2) / 2));
   const width = (last.at - first.at) / slices || 1;
   const kept = new Set<Point>([first, last]);

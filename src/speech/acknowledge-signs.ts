@@ -9,7 +9,7 @@ import { BOILING_WATER, OFF_BOIL_F } from "../kitchen/questions/altitude-doubts.
 import { heldForCanner } from "../kitchen/settle.ts";
 import { potOf, upper } from "../kitchen/spoken-names.ts";
 import { hasRole } from "../kitchen/stages/kinds.ts";
-import type { Batch, Load, StageRun } from "../kitchen/state.ts";
+import type { Load, StageRun } from "../kitchen/state.ts";
 import { wallOf } from "../kitchen/state.ts";
 import { HOUR_MS, MINUTE_MS, upToMinute } from "../kitchen/time.ts";
 import { current, isLost, OFF_PROCESS_LIMIT_MS, offMs } from "../kitchen/unbroken-time.ts";
@@ -62,7 +62,7 @@ const TOO_SOON = "The canner is not hot yet: keep the pot hot, and fill once it 
 function tooSoon({ before, now }: Told, owner: Owner, run: StageRun): boolean {
   const was = before.batches[owner.id];
   const held = was && runOf(was, run.id);
-  return held !== undefined && heldForCanner(before, was as Batch, held, now);
+  return was !== undefined && held !== undefined && heldForCanner(before, was, held, now);
 }
 
 /** "Twelve minutes, until ten past four"; after a loss "Twelve minutes again". */

@@ -19,7 +19,7 @@ export function fillPart(state: State, batch: Batch, left: number): string {
 /** Lids are marked where jars of several lots could be taken for one another. */
 function marksLids(state: State, batch: Batch): boolean {
   const others = activeOwners(state).some((one) => {
-    return !isLoad(one) && one !== batch && one.option && !isOver(one.stages[0] as StageRun);
+    return !isLoad(one) && one !== batch && one.option && !one.stages.slice(0, 1).some(isOver);
   });
   return others || batch.lots.some(({ variety }) => variety !== null);
 }

@@ -11,7 +11,7 @@ import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { batchName, lotName, potOf } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { rulesOf } from "../stages/kinds.ts";
-import type { Batch, Load, StageRun, State } from "../state.ts";
+import type { Batch, Load, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 import { current } from "../unbroken-time.ts";
 import { batchFor } from "./decide-batch.ts";
@@ -121,7 +121,7 @@ const ORDINALS: readonly string[] = ["first", "second", "third"];
 /** Which brew of a batch is meant, or why that is not plain. */
 function brewMeant(batch: Batch, brew: SlotsOf["brew-of"]["brew"]): number | string {
   const last = brewNow(batch);
-  const pot = potOf(brewStages(batch)[0] as StageRun);
+  const pot = brewStages(batch).slice(0, 1).map(potOf).join();
   if (brew === "new" || brew === "old") return brew === "new" ? last : last - 1;
   if (brew === "weak" || brew === "sound") {
     const all = Array.from({ length: last + 1 }, (_, at) => at);

@@ -5,7 +5,6 @@ import type { DatedFact, KitchenEvent } from "../events.ts";
 import { historyOf } from "../events.ts";
 import { corrections, replayed } from "../evolve.ts";
 import { declarationOf } from "../facts/all-facts.ts";
-import type { About } from "../facts/fact.ts";
 import type { RefKind } from "../facts/fields.ts";
 import { namesIn } from "../facts/references.ts";
 import { batchOfLot, findLot, type LotOf } from "../jars/lots.ts";
@@ -95,9 +94,9 @@ export function describe(state: State, events: KitchenEvent[]): string {
   const stage = run?.spec.title ?? "";
   const vessel = run && isOfCanner(run.spec) ? "the canner" : stage;
   const of = name === "" ? "" : ` of ${name}`;
-  const undone = declarationOf(event.type).undone as Undone | undefined;
   return (
-    undone?.({ stage, vessel, of, batch: name }, event) ?? `${event.type.replaceAll("-", " ")}${of}`
+    declarationOf(event.type).undone?.({ stage, vessel, of, batch: name }, event) ??
+    `${event.type.replaceAll("-", " ")}${of}`
   );
 }
 
@@ -119,15 +118,9 @@ function lotsNamed(state: State, events: readonly KitchenEvent[]): LotOf[] {
 
 const OF_LOTS: ReadonlySet<RefKind> = new Set<RefKind>(["batch"]);
 
-type Undone = (about: About, event: KitchenEvent) => string;
-type Warns = (event: KitchenEvent) => string | undefined;
-
 /** What taking back a command would do that needs a yes. */
 function warningOf(events: readonly KitchenEvent[]): string | undefined {
-  const warnings = events.flatMap((event) => {
-    return (declarationOf(event.type).undoWarns as Warns | undefined)?.(event) ?? [];
-  });
-  return warnings[0];
+  return events.flatMap((event) => declarationOf(event.type).undoWarns?.(event) ?? [])[0];
 }
 
 export function decideUndo(deciding: Deciding<"undo">): Decision {

@@ -2,7 +2,6 @@
  * Deciding on jars in store: opened, given away, thrown out, or put somewhere else. A jar that is
  * named by its number has to be there; of jars that are only counted, any will do.
  */
-import type { JarSize } from "../../recipe/recipe.ts";
 import type { SpokenJarSize } from "../command.ts";
 import { givenAway, inStore } from "../jars/change-jars.ts";
 import type { Jar } from "../jars/jar.ts";
@@ -84,7 +83,7 @@ function leaving(
   const count = slots.count ?? 1;
   if (!(Number.isInteger(count) && count > 0)) return refused(question);
   const ofSize = ({ batch }: LotOf) => {
-    return size === undefined || batch.jar === null || batch.jar === (size as JarSize);
+    return size === undefined || batch.jar === null || batch.jar === size;
   };
   const found = shelved(deciding, (one) => ofSize(one) && onShelf(one) > 0);
   if ("kind" in found) return found;

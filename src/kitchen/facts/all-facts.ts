@@ -1,7 +1,8 @@
 /** Every kind of fact by its type. */
+import type { State } from "../state.ts";
 import { BATCH_FACTS } from "./batch-facts.ts";
 import { CORRECTION_FACTS } from "./correction-facts.ts";
-import type { Declaration, Fields } from "./fact.ts";
+import type { About, Declaration, Fields } from "./fact.ts";
 import { FACTOR_FACTS } from "./factor-facts.ts";
 import { HEARD_FACTS } from "./heard-facts.ts";
 import { JAR_FACTS } from "./jar-facts.ts";
@@ -37,9 +38,10 @@ export type AnyDeclaration = Omit<
   Declaration<Fields>,
   "evolve" | "undoWarns" | "undone" | "begins"
 > & {
-  evolve: (state: never, event: never) => boolean | "noted";
-  undoWarns?: (event: never) => string | undefined;
-  undone?: (about: never, event: never) => string;
+  // Methods, whose parameters may be narrower than these.
+  evolve(state: State, event: object): boolean | "noted";
+  undoWarns?(event: object): string | undefined;
+  undone?(about: About, event: object): string;
   begins?: string;
 };
 

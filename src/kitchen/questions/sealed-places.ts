@@ -37,9 +37,8 @@ export function sealedFacts(
   const state = initialState();
   let lived = 0;
   return fresh.flatMap(({ seal, file, line, reason, recordsBefore, refused }) => {
-    for (; lived < recordsBefore && lived < events.length; lived++) {
-      apply(state, events[lived] as KitchenEvent);
-    }
+    for (const event of events.slice(lived, recordsBefore)) apply(state, event);
+    lived = Math.max(lived, recordsBefore);
     const named = refused ? namedIn(refused, events) : { ids: [], all: false };
     const touches = named.all ? named.ids : [...new Set([...named.ids, ...state.active])];
     if (touches.length === 0) return [];

@@ -4,7 +4,7 @@ import { startsFrom, tailsOf } from "../grammar/passing-over.ts";
 import type { BookRun, PhraseBook } from "../grammar/phrase-book.ts";
 import { MEANINGS } from "../intents/all.ts";
 import { clauseReadings, type Reading } from "../readings.ts";
-import type { Target } from "../values/targets.ts";
+import { isTarget } from "../values/named-recipe.ts";
 
 /**
  * Utterances of two clauses, where the whole does not match a phrase: "I missed that, say it
@@ -46,9 +46,9 @@ function aboutTopic(first: Reading, second: Reading): Record<string, unknown> | 
   if (first.of.intent !== "focus" || !MEANINGS[second.of.intent].topical) {
     return undefined;
   }
-  const topic = slotsOf(first).target as Target | undefined;
+  const topic = slotsOf(first).target;
   const slots = slotsOf(second);
-  return topic && slots.target === undefined ? { ...slots, target: topic } : undefined;
+  return isTarget(topic) && slots.target === undefined ? { ...slots, target: topic } : undefined;
 }
 
 function joined(first: Reading, second: Reading): Joined | undefined {

@@ -7,6 +7,7 @@ import { clockAt, lastTimeOf, nightAt, pastMomentsAt } from "./clock-times.ts";
 import { durationsAt } from "./durations.ts";
 import { futureMomentsAt } from "./future-times.ts";
 import { foodLotAt, lotAt, type SpokenLot } from "./lots.ts";
+import { isTarget } from "./named-recipe.ts";
 import { askedAt, labelsAt, scoreNameAt, scoresAt, sizesAt, textBetween } from "./open-slots.ts";
 import { jarListAt, numbersAt, ordinalsAt, type Parsed } from "./spoken-numbers.ts";
 import { type Names, type PlainWords, type Target, targetsAt } from "./targets.ts";
@@ -103,7 +104,7 @@ function targetReaders(said: Utterance, names: Names, plain: PlainWords): Record
   };
   const knownTimer: Reader = (at) =>
     closed(at)
-      .filter(({ value }) => isTimerOnly(value as Target))
+      .filter(({ value }) => isTarget(value) && isTimerOnly(value))
       .map((match) => ({ ...match, cost: match.cost - TIMER_COST }));
   const person: Reader = (at) => {
     return label(at).filter(({ value }) => {
