@@ -8,7 +8,7 @@ import { JAR_CUPS } from "../recipe/jar-volume.ts";
 import type { JarSize } from "../recipe/recipe.ts";
 import { wilsonInterval } from "../reckon/statistics/preference.ts";
 import { dateOf } from "./dates.ts";
-import { type HandsOn, handsOn } from "./hands-on.ts";
+import { type HandsOn, handsOn } from "./hands-needed.ts";
 import { openedOf } from "./shelf/pantry.ts";
 import { judgeBatch } from "./verdict.ts";
 

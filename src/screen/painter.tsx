@@ -6,9 +6,9 @@
 import { type Instance, render } from "ink";
 import type { ReactNode } from "react";
 import type { View } from "../ports/view.ts";
+import { Page } from "./changed-rows.ts";
 import { FrameRows } from "./frame-rows.tsx";
 import { layOut } from "./layout.ts";
-import { Page } from "./page.ts";
 import { type Palette, paletteFor } from "./palette.ts";
 import { keyOf } from "./row.ts";
 import type { ScreenIo } from "./screen-host.ts";

@@ -8,7 +8,7 @@ import type { State } from "../../src/kitchen/state.ts";
 import { MINUTE_MS, parseIso } from "../../src/kitchen/time.ts";
 import { batchLog } from "../../src/review/batch-log.ts";
 import { compareLots } from "../../src/review/compare.ts";
-import { handsOn } from "../../src/review/hands-on.ts";
+import { handsOn } from "../../src/review/hands-needed.ts";
 import { batchPage } from "../../src/review/pages/batch-page.ts";
 import { comparePage } from "../../src/review/pages/compare-page.ts";
 import { seasonPage } from "../../src/review/pages/season-page.ts";

@@ -9,7 +9,7 @@ import { loadLibrary } from "../../src/session/reading/load-library.ts";
 import { MadeUpKitchen } from "../../src/session/rehearsal/made-up-kitchen.ts";
 import type { ScriptLine } from "../../src/session/rehearsal/rehearsal-script.ts";
 import { Rehearsal } from "../../src/session/rehearsal/rehearse.ts";
-import { screenHost } from "../../src/session/screen-host.ts";
+import { screenHost } from "../../src/session/shown-kitchen.ts";
 import { view } from "../../src/session/view/view.ts";
 
 export const ZONE = "America/Denver";

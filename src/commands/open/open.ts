@@ -7,7 +7,7 @@ import { outletOf } from "../../screen/outlet.ts";
 import { keepPrivate } from "../../session/data-folder.ts";
 import { desktopNotice } from "../../session/desktop-notice.ts";
 import { type LiveKitchen, openLiveKitchen } from "../../session/live-kitchen.ts";
-import { screenHost } from "../../session/screen-host.ts";
+import { screenHost } from "../../session/shown-kitchen.ts";
 import { goOnWithoutFace, mayNotEnd } from "../../session/without-face.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";

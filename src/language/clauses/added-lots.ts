@@ -8,7 +8,7 @@ import { wordSet } from "../grammar/word-set.ts";
 import { beginsAsking } from "../guards.ts";
 import { refFor } from "../values/finish-slots.ts";
 import { runningLotAt } from "../values/running-lots.ts";
-import { weighedAt } from "../values/weights.ts";
+import { weighedAt } from "../values/spoken-weights.ts";
 import { textOf, type Utterance, wordAt } from "../words.ts";
 import { begunAs, nameOfLot, namesIn } from "./paired-lots.ts";
 

@@ -12,11 +12,11 @@ import { wordSet } from "../grammar/word-set.ts";
 import { lotsIn, type ReadLot } from "../values/day-wish.ts";
 import { refFor } from "../values/finish-slots.ts";
 import { begunBy } from "../values/gated-lots.ts";
-import { foodLotAt, lotAt, type SpokenLot } from "../values/lots.ts";
 import { runningLotAt } from "../values/running-lots.ts";
+import { foodLotAt, lotAt, type SpokenLot } from "../values/spoken-lots.ts";
 import { smallWholeAt } from "../values/spoken-numbers.ts";
+import { weighedAt } from "../values/spoken-weights.ts";
 import { spokenNames } from "../values/targets.ts";
-import { weighedAt } from "../values/weights.ts";
 import { type Utterance, utteranceOf } from "../words.ts";
 
 type BeginSlots = SlotsOf["begin"];

@@ -10,7 +10,7 @@ import { beginsAsking } from "../guards.ts";
 import { refFor } from "../values/finish-slots.ts";
 import { runningLotAt } from "../values/running-lots.ts";
 import { numbersAt } from "../values/spoken-numbers.ts";
-import { weighedAt } from "../values/weights.ts";
+import { weighedAt } from "../values/spoken-weights.ts";
 import { textOf, type Utterance, wordAt } from "../words.ts";
 import { isFilling, type LotWords } from "./lot-counts.ts";
 

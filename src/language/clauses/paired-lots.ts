@@ -10,10 +10,10 @@ import { clausesIn } from "../evidence/split.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { TELLING } from "../guards.ts";
 import { begunBy } from "../values/gated-lots.ts";
-import type { SpokenLot } from "../values/lots.ts";
 import { RECIPE_NAMES } from "../values/recipe-names.ts";
+import type { SpokenLot } from "../values/spoken-lots.ts";
 import { numbersAt } from "../values/spoken-numbers.ts";
-import { unitIn, weighedAt } from "../values/weights.ts";
+import { unitIn, weighedAt } from "../values/spoken-weights.ts";
 import { textOf, type Utterance } from "../words.ts";
 
 const MOST_NAME_WORDS = 3;

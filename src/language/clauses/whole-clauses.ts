@@ -8,7 +8,7 @@ import { beginsAsking } from "../guards.ts";
 import { MEANINGS } from "../intents/all.ts";
 import { isMoment, toldLate } from "../told-late.ts";
 import { surelyUnderstood } from "../understand.ts";
-import { isLotDetail } from "../values/lots.ts";
+import { isLotDetail } from "../values/spoken-lots.ts";
 import { numbersAt } from "../values/spoken-numbers.ts";
 import type { Utterance } from "../words.ts";
 

@@ -3,7 +3,7 @@ import type { Intent } from "../../kitchen/command.ts";
 import { factorsMentioned } from "../answers/factor-wordings.ts";
 import { UNIT_WORDINGS } from "../intents/convert.ts";
 import type { Raw } from "../intents/meaning.ts";
-import type { SpokenLot } from "../values/lots.ts";
+import type { SpokenLot } from "../values/spoken-lots.ts";
 import { type Finder, jarsOf, minutes, target } from "./common-finders.ts";
 import { PLACES, SPOIL_SIGNS, TERM_TOPICS } from "./named-topics.ts";
 import type { Scan } from "./scan.ts";

@@ -2,8 +2,8 @@ import type { SlotsOf } from "../../kitchen/command.ts";
 import { foodsNamed } from "../../recipe/foods/name-foods.ts";
 import type { Context } from "../context.ts";
 import { begunBy } from "../values/gated-lots.ts";
-import type { SpokenLot } from "../values/lots.ts";
 import { RECIPE_NAMES } from "../values/recipe-names.ts";
+import type { SpokenLot } from "../values/spoken-lots.ts";
 import { textOf, type Utterance } from "../words.ts";
 import type { Finish, MeaningOf } from "./meaning.ts";
 

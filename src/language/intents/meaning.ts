@@ -4,7 +4,7 @@ import type { QuestionKind } from "../../kitchen/questions/questions.ts";
 import type { DayPlan } from "../../kitchen/state.ts";
 import type { Untested } from "../../recipe/foods/food-gate.ts";
 import type { Context } from "../context.ts";
-import type { SpokenLot } from "../values/lots.ts";
+import type { SpokenLot } from "../values/spoken-lots.ts";
 import type { PlainWords } from "../values/targets.ts";
 import type { Utterance } from "../words.ts";
 

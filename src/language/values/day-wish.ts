@@ -5,7 +5,7 @@ import type { Context } from "../context.ts";
 import { textOf, utteranceOf } from "../words.ts";
 import { clockAt } from "./clock-times.ts";
 import { futureMomentsAt } from "./future-times.ts";
-import { lotAt, type SpokenLot, titledRecipe } from "./lots.ts";
+import { lotAt, type SpokenLot, titledRecipe } from "./spoken-lots.ts";
 import { type Names, type PlainWords, spokenNames } from "./targets.ts";
 
 type DayWish = { items: LotToPlan[]; finishBy?: string; quiet?: string; exact: boolean };

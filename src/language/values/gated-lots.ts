@@ -4,7 +4,7 @@ import type { Food } from "../../recipe/foods/foods.ts";
 import { readSaidFood, varietyIn } from "../../recipe/foods/said-food.ts";
 import type { Library } from "../../recipe/library.ts";
 import type { Context } from "../context.ts";
-import { type SpokenLot, titledRecipe } from "./lots.ts";
+import { type SpokenLot, titledRecipe } from "./spoken-lots.ts";
 
 /** What may be begun of a lot that was said, checked against the foods of the library. */
 

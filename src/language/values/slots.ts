@@ -6,12 +6,12 @@ import type { Utterance } from "../words.ts";
 import { clockAt, lastTimeOf, nightAt, pastMomentsAt } from "./clock-times.ts";
 import { durationsAt } from "./durations.ts";
 import { futureMomentsAt } from "./future-times.ts";
-import { foodLotAt, lotAt, type SpokenLot } from "./lots.ts";
 import { isTarget } from "./named-recipe.ts";
 import { askedAt, labelsAt, scoreNameAt, scoresAt, sizesAt, textBetween } from "./open-slots.ts";
+import { foodLotAt, lotAt, type SpokenLot } from "./spoken-lots.ts";
 import { jarListAt, numbersAt, ordinalsAt, type Parsed } from "./spoken-numbers.ts";
+import { producedAt, weighedAt } from "./spoken-weights.ts";
 import { type Names, type PlainWords, type Target, targetsAt } from "./targets.ts";
-import { producedAt, weighedAt } from "./weights.ts";
 
 /** Each word an open slot takes costs this much, so that closed phrases win. */
 const OPEN_WORD_COST = 0.3;

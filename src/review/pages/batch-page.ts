@@ -22,7 +22,7 @@ import {
   reasonWords,
   verdictWords,
 } from "./plain-words.ts";
-import { quantityWords } from "./quantity.ts";
+import { quantityWords } from "./shown-units.ts";
 import { timeCharts } from "./time-chart.ts";
 
 /** More readings than this are shown as a curve only. */

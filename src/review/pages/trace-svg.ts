@@ -4,7 +4,7 @@ import type { Units } from "../../reckon/metric-words.ts";
 import { joined, type Point, type Trace, thinnedPoints } from "../trace.ts";
 import type { ChartRow } from "./chart.ts";
 import type { Markup } from "./html.ts";
-import { quantityOf, quantityWords } from "./quantity.ts";
+import { quantityOf, quantityWords } from "./shown-units.ts";
 import { element, share } from "./svg.ts";
 import type { TimeAxis } from "./time-axis.ts";
 

@@ -7,9 +7,9 @@ import { type LotOf, lotsIn } from "../../kitchen/jars/lots.ts";
 import { wallFor } from "../../kitchen/places.ts";
 import type { Batch, SeedLot, State } from "../../kitchen/state.ts";
 import { addDays, dateOf, dateWords } from "../dates.ts";
-import { KEEPING, type Keep } from "./keeping.ts";
 import { seedReport } from "./seeds.ts";
 import { type JarGroup, shelfJars } from "./shelf-jars.ts";
+import { KEEPING, type Keep } from "./shelf-life.ts";
 
 export type Label = {
   /** The batch, or the seed lot. */

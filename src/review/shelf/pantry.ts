@@ -5,8 +5,8 @@ import { type LotOf, lotsIn, sum } from "../../kitchen/jars/lots.ts";
 import { wallFor } from "../../kitchen/places.ts";
 import { type Batch, type State, wallOf } from "../../kitchen/state.ts";
 import { addDays, dateOf, daysBetween } from "../dates.ts";
-import { KEEPING, type Keep } from "./keeping.ts";
 import { type JarGroup, shelfJars } from "./shelf-jars.ts";
+import { KEEPING, type Keep } from "./shelf-life.ts";
 
 export type PantryLine = {
   batch: string;

@@ -8,7 +8,7 @@ import { type LotOf, loadJars } from "../../kitchen/jars/lots.ts";
 import type { Batch, Load, State } from "../../kitchen/state.ts";
 import type { ProcessTerms } from "../../recipe/recipe.ts";
 import { type JarJudge, type Judged, jarJudge } from "../verdict.ts";
-import type { Keep, RuleName } from "./keeping.ts";
+import type { Keep, RuleName } from "./shelf-life.ts";
 
 /** A jar with where it belongs: thrown out, not put away yet, or kept in some way. */
 export type PlacedJar = {

@@ -5,10 +5,10 @@ import { batchName, lotName } from "../../kitchen/spoken-names.ts";
 import type { State } from "../../kitchen/state.ts";
 import { DAY_MS, localFields, parseIso } from "../../kitchen/time.ts";
 import { addDays, dateOf } from "../dates.ts";
-import { KEEPING, type Keep } from "./keeping.ts";
 import { openedOf } from "./pantry.ts";
 import { DAY_HOUR, nextSpring } from "./reminder-hours.ts";
 import { shelfJars } from "./shelf-jars.ts";
+import { KEEPING, type Keep } from "./shelf-life.ts";
 import type { FoundReminder } from "./upcoming.ts";
 
 /** Jars past their best, by where they are kept; those that keep the shortest are eaten first. */

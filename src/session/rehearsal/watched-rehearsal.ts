@@ -1,7 +1,7 @@
 /** A rehearsal that somebody watches on a screen. */
 import type { RehearsalHooks, WatchedRehearsal } from "../../screen/rehearsal-pace.ts";
 import { Listeners } from "../listeners.ts";
-import { type ShownKitchen, screenHost } from "../screen-host.ts";
+import { type ShownKitchen, screenHost } from "../shown-kitchen.ts";
 import { restUntil } from "../view/rest.ts";
 import { type Played, Rehearsal, type RehearsalParts } from "./rehearse.ts";
 

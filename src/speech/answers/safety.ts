@@ -4,8 +4,8 @@ import { batchName } from "../../kitchen/spoken-names.ts";
 import type { State } from "../../kitchen/state.ts";
 import type { ProcessTables } from "../../recipe/process-table.ts";
 import { withCommas } from "../../reckon/reckoned.ts";
+import { SAFETY } from "../texts/fears.ts";
 import { ASK_EXTENSION, withSource } from "../texts/own-text.ts";
-import { SAFETY } from "../texts/safety.ts";
 import { batchInMind } from "./in-mind.ts";
 import type { Known } from "./known.ts";
 

@@ -8,8 +8,8 @@ import {
   VENT_MINUTES,
   VINEGAR_PERCENT,
 } from "../../reckon/trade-numbers.ts";
+import { SAFETY } from "./fears.ts";
 import { type OwnText, SOURCES } from "./own-text.ts";
-import { SAFETY } from "./safety.ts";
 import { SHORTAGES } from "./shortages.ts";
 
 /** What hangs on the clocks is answered from them instead. */

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { ANY_EMERGENCY, EMERGENCIES } from "../../../src/speech/texts/emergencies.ts";
+import { SAFETY } from "../../../src/speech/texts/fears.ts";
 import type { OwnText } from "../../../src/speech/texts/own-text.ts";
 import { withSource } from "../../../src/speech/texts/own-text.ts";
 import { PERMISSIONS } from "../../../src/speech/texts/permissions.ts";
-import { SAFETY } from "../../../src/speech/texts/safety.ts";
 import { ANY_SHORTAGE, SHORTAGES } from "../../../src/speech/texts/shortages.ts";
 import { ANY_TROUBLE, TROUBLES } from "../../../src/speech/texts/troubles.ts";
 

@@ -7,8 +7,8 @@ import { editDistance } from "../spelling/sound.ts";
 import type { Utterance, Word } from "../words.ts";
 import { wordAt } from "../words.ts";
 import { type Way, wayAt } from "./lot-ways.ts";
+import { weightAt } from "./spoken-weights.ts";
 import { fuzzyAt, type Names, type PlainWords } from "./targets.ts";
-import { weightAt } from "./weights.ts";
 
 /** What is to be begun: "fourteen pounds of crushed tomatoes", "Provider dilly beans, 8 lb". */
 export type SpokenLot = {
