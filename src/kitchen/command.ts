@@ -7,6 +7,7 @@ import type { JarSize, Method, Pack } from "../recipe/recipe.ts";
 import type { Sign, SpoilSign } from "./facts/fields.ts";
 import type { Term } from "./glossary.ts";
 import type { HeardDoubt } from "./heard-doubt.ts";
+import type { AnswerMeant, DispositionWord } from "./questions/answer-meant.ts";
 import type { DayPlan } from "./state.ts";
 import type { Act, Emergency, SafetyTopic, Shortage, Trouble } from "./topics.ts";
 
@@ -19,16 +20,6 @@ export type SpokenJarSize =
   | "pint-and-a-half"
   | "quart"
   | "half-gallon";
-
-/** What is done about a deviation or a failed jar. */
-export type DispositionWord =
-  | "carried-on"
-  | "restarted"
-  | "reprocess"
-  | "refrigerate"
-  | "freeze"
-  | "discard"
-  | "undecided";
 
 /**
  * A batch, variety, load, canner, pot or timer in the person's own words, lower case and without
@@ -45,34 +36,6 @@ export type LotToPlan = { recipe: string; variety?: string; weightLb?: number };
 
 /** Where the lids were said to stand out of the water. */
 type Uncovered = { uncovered?: true };
-
-/** What an answer says, depending on the question it was given to. */
-export type AnswerMeant = {
-  /** Which kind of gauge a canner has. */
-  gauge?: "dial" | "weighted";
-  /** How many pounds a dial reads high, below zero where it reads low. */
-  readsHighPsi?: number;
-  /** What becomes of the jars. */
-  what?: DispositionWord;
-  /** Every jar sealed. */
-  all?: true;
-  /** Of two choices: whether the one taken says that all is as it should be. */
-  held?: "yes" | "no";
-  /** The units to show things in. */
-  units?: "us" | "metric";
-  /** It is left for later. */
-  later?: true;
-  /** How many jars of a size a canner holds. */
-  halfPints?: number;
-  pints?: number;
-  quarts?: number;
-  /** The number is only approximate. */
-  about?: true;
-  /** The gauge was never tested. */
-  untested?: true;
-  /** Only a guess, or "I don't know": it answers the question and leaves the doubt. */
-  unsure?: true;
-};
 
 /**
  * One thing in the kitchen by its ids: a batch or load, one of its stages, one of several lots of

@@ -2,8 +2,9 @@
  * How each meaning is asked about where it was heard in doubt, and how it is answered. What is
  * written down is answered by its facts (acknowledge.ts); a mere question has an answer of its own.
  */
-import type { CommandOf, DispositionWord, Intent, SlotsOf } from "../kitchen/command.ts";
+import type { CommandOf, Intent, SlotsOf } from "../kitchen/command.ts";
 import { GLOSSARY } from "../kitchen/glossary.ts";
+import type { DispositionWord } from "../kitchen/questions/answer-meant.ts";
 import type { State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import type { Trouble } from "../kitchen/topics.ts";

@@ -188,6 +188,14 @@ describe("a batch is not as tested", () => {
     expect(againstBatch([one])).toEqual([`${code}: x`]);
   });
 
+  it("with jars put in beside others whose time was shorter than their own", () => {
+    const short = { code: "process-short", stage: null, at: 0, detail: "x" } as const;
+    const one = { ...short, disposition: "undecided" } as const;
+    expect(againstBatch([{ ...one, only: { lot: "b-1" } }])).toEqual(["process-short: x"]);
+    // The load's own is counted with the load.
+    expect(againstBatch([one])).toEqual([]);
+  });
+
   it("where a stage was left out, or no jar was processed", () => {
     const state = structuredClone(season);
     const batch = state.batches[loadOf(state, PRESSURE).batch];

@@ -1,10 +1,11 @@
 /** Deciding on answers: a yes, a no, a number or a name said while a question waits. */
 
-import { type AnswerMeant, type CommandOf, commandOf } from "../command.ts";
+import { type CommandOf, commandOf } from "../command.ts";
 import type { Canner, DatedFact, GaugeRecord } from "../events.ts";
 import { tally } from "../jars/lots.ts";
 import { inCanner } from "../owners.ts";
 import { doubtAnswer } from "../questions/altitude-doubts.ts";
+import type { AnswerMeant } from "../questions/answer-meant.ts";
 import { factorOf, isRight } from "../questions/factor-questions.ts";
 import { answerKind, gaugeYear, type Question, shownQuestion } from "../questions/questions.ts";
 import { isNeeded, mayWait } from "../questions/set-up.ts";

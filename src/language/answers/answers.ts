@@ -1,9 +1,5 @@
-import {
-  type AnswerMeant,
-  type Command,
-  commandOf,
-  type DispositionWord,
-} from "../../kitchen/command.ts";
+import { type Command, commandOf } from "../../kitchen/command.ts";
+import type { AnswerMeant, DispositionWord } from "../../kitchen/questions/answer-meant.ts";
 import { UNIT_CHOICES } from "../../kitchen/questions/set-up.ts";
 import { FT_PER_M, MM_PER_IN } from "../../reckon/units.ts";
 import type { OpenQuestion } from "../context.ts";

@@ -2,7 +2,8 @@
  * The slots of a meaning that is known by evidence other than a wording: each value by its type,
  * anywhere in the sentence.
  */
-import type { DispositionWord, Intent } from "../../kitchen/command.ts";
+import type { Intent } from "../../kitchen/command.ts";
+import type { DispositionWord } from "../../kitchen/questions/answer-meant.ts";
 import type { Raw } from "../intents/meaning.ts";
 import { textBetween } from "../values/open-slots.ts";
 import {
