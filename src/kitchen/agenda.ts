@@ -250,7 +250,7 @@ export function startByWordAt(
     const end = other.startedAt + window.minMinutes * MINUTE_MS;
     return Math.max(ready, end - run.spec.typicalMinutes * MINUTE_MS);
   }
-  // A mere look ahead leaves no time to spare.
+  // Looking ahead leaves no time to spare.
   const planned = state.dayPlan ? courseBegin(state, batch, run) : undefined;
   if (planned !== undefined) return Math.max(ready, planned);
   const wanted = wantedAt(state, batch, run, now);

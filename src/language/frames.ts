@@ -111,7 +111,7 @@ const OF_ITSELF = wordSet(
   "acknowledge spoiled unknown",
 );
 const MOVED = /\bmoved\b/i;
-/** Of these a denial is none. */
+/** A denial is not one of these. */
 const DENIABLE = wordSet("opened place seed-saved");
 /** What is raised is believed from anybody, but not of a jar of another year or kitchen. */
 const BROKE_ELSEWHERE = new RegExp(

@@ -28,7 +28,7 @@ const BEFORE_ASKING = wordSet(
   "so and okay well now hey um uh er oh but then right hmm wait hi hello",
 );
 
-/** True where the words begin as a question does; "wasn't ever off" is none. */
+/** True where the words begin like a question; "wasn't ever off" does not. */
 export function beginsAsking(words: readonly string[]): boolean {
   const from = words.findIndex((word) => !BEFORE_ASKING.has(word));
   const [first = "", ...rest] = words.slice(Math.max(from, 0));

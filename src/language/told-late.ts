@@ -176,7 +176,7 @@ const LEADING = wordSet("oh uh um well no that was it or call say make so");
 
 const late = new WeakMap<Utterance, { nowMs: number; late: Late | undefined }>();
 
-/** What is said without the moment it is told of; undefined where it tells of no moment. */
+/** The words without the moment they name; undefined where they name none. */
 export function toldLate(said: Utterance, context: Context): Late | undefined {
   const known = late.get(said);
   if (known?.nowMs === context.nowMs) return known.late;

@@ -27,7 +27,7 @@ export const BOUNDS: Record<Cost, Bounds> = {
   clearing: { act: NEVER, ask: 0.3 },
 };
 
-/** Frames in which something is meant as so, or as to be done, here and now. */
+/** Frames in which something is meant as true, or to be done, here and now. */
 export const DIRECT: readonly Frame[] = ["said", "ordered", "asked"];
 
 /** How likely the frame has to be one in which a meaning can be acted on. */
@@ -36,7 +36,7 @@ export const FRAME_TO_ASK = 0.3;
 /** A wording that fits is not believed where the model is so sure that it is meant otherwise. */
 const FRAME_AGAINST = 0.95;
 
-/** What runs and what is asked, as the model was told of its sentences. */
+/** What runs and what is asked, in the form the model learned it. */
 export function situationOf({ running, loads = [], question }: Context): Situation {
   const stages = underWay([...running, ...loads]).map(({ kind }) => kind);
   const key = question?.key ?? question?.kind;
@@ -119,7 +119,7 @@ export function isToAsk(command: Command, from: Guess): boolean {
   return command.confidence >= ask && askability(command.intent, from) >= FRAME_TO_ASK;
 }
 
-/** Whether the model is sure that a report which a wording fits is not meant as so now. */
+/** Whether the model is sure that a report matched by a wording is not meant as true now. */
 export function contradicted(plain: Command, from: Guess): boolean {
   const { report, answer } = MEANINGS[plain.intent];
   // A plain loss is believed: all it costs is time.

@@ -84,7 +84,7 @@ export type PlanRequest = {
   gridMinutes?: number;
   /** Starts in an earlier plan, to begin the search with, epoch ms by `batch/stage[@load]`. */
   like?: ReadonlyMap<string, number>;
-  /** False where no explanation is wanted of what limits the day or stands in the way. */
+  /** False where nobody asks what limits the day or stands in the way. */
   explain?: boolean;
   /** The shortest day, or few idle waits first; calm where a finish is asked for, else short. */
   prefer?: "short" | "calm";

@@ -13,7 +13,7 @@ const WIPE = "\u001b\\\u001b[0m\u001b[H\u001b[J";
 /** How long a stop may take to come before it is known that nobody stops us, ms. */
 const STOP_WAIT_MS = 200;
 
-/** True for a stream that was a terminal and is none any more, since that was hung up. */
+/** True for a stream whose terminal has hung up. */
 export function isGone(stream: { isTTY?: boolean; fd?: number }): boolean {
   return stream.isTTY === true && stream.fd !== undefined && !isatty(stream.fd);
 }

@@ -35,7 +35,7 @@ export function answered(talk: Conversation, command: Command, place: Place): bo
   return true;
 }
 
-/** How a meaning is said, as an example; undefined where it is none, or is never said. */
+/** An example of a meaning; undefined where it has none, or is never said. */
 export function exampleOf(intent: string): string | undefined {
   return isIntent(intent) ? MEANINGS[intent].example : undefined;
 }

@@ -218,7 +218,7 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   "day-plan-dropped": () => "The plan is dropped. What has begun goes on.",
 };
 
-/** The answer to what was written down, and of whom; empty where none is to be given. */
+/** The answer to what was written down, and who it is about; empty where none is due. */
 export function acknowledgement(
   before: State,
   state: State,

@@ -305,7 +305,7 @@ export function askedBack<I extends Intent>({ intent, slots }: CommandOf<I>): st
   return typeof askBack === "function" ? askBack(slots) : (askBack ?? undefined);
 }
 
-/** The answer to what writes nothing down; undefined where there is none. */
+/** The answer to a command that writes nothing down; undefined where there is none. */
 export function telling<I extends Intent>(
   state: State,
   command: CommandOf<I>,

@@ -2,7 +2,7 @@
 
 const MOST_EXAMPLES = 2;
 
-/** What is told of the clauses of a sentence that nothing was done about. */
+/** What is said about the clauses of a sentence that nothing was done about. */
 export function notUsed(clauses: readonly string[]): string {
   return `I did not get ${clauses.map((one) => `"${one}"`).join(" or ")}.`;
 }

@@ -243,7 +243,7 @@ describe("own words", () => {
   it("are not forgotten by a number there is none of", () => {
     const { lines, refused } = session.hear("forget number three of my words");
     expect(refused).toBe(true);
-    expect(lines.join(" ")).toContain("I know 2");
+    expect(lines.join(" ")).toContain("I have learned 2");
     expect(known(session)).toHaveLength(2);
   });
 

@@ -36,7 +36,7 @@ function places(recipes: readonly string[]): Place[] {
   ];
 }
 
-/** Places in a script, by what is offered there. */
+/** Places in a completion script, by what is offered there. */
 function byOffer(list: readonly Place[], recipes: readonly string[]): Map<string, string[]> {
   const found = new Map<string, string[]>();
   for (const { after, options } of list) {

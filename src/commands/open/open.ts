@@ -16,7 +16,7 @@ import { safeLine } from "../call/safe-output.ts";
 import type { Machine } from "../machine.ts";
 import { glassSoon, lookThrough, talkToTheOther } from "./glass.ts";
 
-/** Where nobody can continue a stopped program, no stop happens: known after this long, ms. */
+/** A terminal without job control never stops the program: known after this long, ms. */
 const STOP_WAIT_MS = 200;
 /** How long a terminal has to take the reason why the program ends, ms. */
 const LAST_WORD_MS = 300;

@@ -53,7 +53,7 @@ export async function watchCommand(args: string[], io: WatchIo): Promise<number 
     return failed(2, `watch: ${JSON.stringify(word)} is not an option; write brinebell watch`);
   }
   const [act, other] = ACTS.filter((one) => isOn(options, one));
-  if (other) return failed(2, `watch: one of --${act} and --${other} at a time`);
+  if (other) return failed(2, `watch: use --${act} or --${other}, not both`);
   const json = isOn(options, "json");
   if (json && (act === undefined || act === "unit")) {
     return failed(2, "watch: --json goes with --once, --background, --status or --stop");

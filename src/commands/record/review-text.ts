@@ -74,7 +74,7 @@ function oneLine(text: string): string {
   return text.replace(/[\r\n\u0085\u2028\u2029]+/g, " ");
 }
 
-/** Every batch of a review, one after the other. */
+/** Every batch of a review, in turn. */
 export function reviewText(review: Review): string {
   if (review.batches.length === 0) return "No batches in the log.\n";
   return review.batches.map(batchText).join("\n");

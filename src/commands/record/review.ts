@@ -121,7 +121,7 @@ function oneBatch(
 function oneJar(options: Options, { state, nowMs }: ReadKitchen, jar: JarFound): CommandResult {
   if (!jar.ok) return failed(2, `review: ${jar.message}`);
   const other = FORMS.find((form) => form !== "json" && isOn(options, form));
-  if (other) return failed(2, `review: --${other} is of a batch; name it without a jar`);
+  if (other) return failed(2, `review: --${other} takes a batch; name it without a jar`);
   const report = jarReport(state, jar.found, nowMs);
   if (!report) return failed(1, "review: that jar was emptied, to be filled again");
   return isOn(options, "json") ? printedJson({ jar: report }) : printed(jarText(report));

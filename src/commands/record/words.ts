@@ -55,7 +55,7 @@ function textOf(list: readonly WordsLine[]): string {
 async function forgotten(options: Options, which: string, io: ReviewIo): Promise<CommandResult> {
   const number = Number(which);
   if (which !== "all" && !(Number.isInteger(number) && number > 0)) {
-    return failed(2, `words: --forget: ${JSON.stringify(which)} is no number; write 2, or all`);
+    return failed(2, `words: --forget: ${JSON.stringify(which)} is not a number; write 2, or all`);
   }
   const slots = which === "all" ? ({ all: true } as const) : { number };
   const said = which === "all" ? "forget my words" : `forget number ${number} of my words`;

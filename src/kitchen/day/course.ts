@@ -37,7 +37,7 @@ export function agreedStep(
   return own.find((one) => (one.load ?? 1) === (load ?? 1));
 }
 
-/** When something that waits is to begin by the course of the day; undefined where none says. */
+/** When a waiting item is to begin by the course of the day; undefined where it does not say. */
 export function courseBegin(state: State, batch: Batch, run: StageRun): number | undefined {
   return runOf(batch, run.id)?.state === "complete"
     ? undefined

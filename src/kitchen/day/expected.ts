@@ -24,7 +24,7 @@ export function minutesLeft(batch: Batch, now: number): (stage: string) => numbe
     known.set(id, 0);
     const run = runOf(batch, id);
     if (!run || isOver(run) || isOfCanner(run.spec)) return 0;
-    // It ends when somebody finds it ready, give or take days: nobody can count down to it.
+    // It ends when somebody finds it ready, give or take days: there is no countdown to it.
     if (!rulesOf(run.spec).plan.foreseeable) {
       known.set(id, Number.POSITIVE_INFINITY);
       return Number.POSITIVE_INFINITY;

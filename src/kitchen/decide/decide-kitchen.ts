@@ -129,7 +129,7 @@ export function decideRemind(deciding: Deciding<"remind">): Decision {
   const wallMs = parseIso(slots.when, state.zone);
   if (wallMs === undefined) return refused(`I can't read the time ${slots.when}.`);
   if (wallMs < wallOf(state, now) - MINUTE_MS) return refused("That time is past.");
-  if (!isRecordable(wallMs)) return refused("That is further off than I can remind you.");
+  if (!isRecordable(wallMs)) return refused("That is too far off for a reminder.");
   const reminder = nextId(state, now, "R");
   return done({ type: "reminder-set", reminder, wallMs, text: slots.text, t: now });
 }

@@ -15,7 +15,7 @@ export function decideForgetWords({ state, now, wish }: Deciding<"forget-words">
   if (known.length === 0) return refused("I have learned none of your words.");
   const last = number ?? known.length;
   const one: OwnWords | undefined = known[last - 1];
-  if (!all && !one) return refused(`There is no number ${last}: I know ${known.length}.`);
+  if (!all && !one) return refused(`There is no number ${last}: I have learned ${known.length}.`);
   const which = all ? known : one ? [one] : [];
   return done(...which.map((words) => forgotten(words, now)));
 }

@@ -38,7 +38,7 @@ const NOT_NOW = new RegExp(
     "filled|sealed|cooler|market|what|how|when|who|why|start|begin|get (?:on|going|started))\\b",
 );
 const ASKS_FOR = /^(?:oh |and |so |hey |right |okay )*can (?:you|we) /;
-/** Where a name ends that is not written as one. */
+/** Where an unquoted, uncapitalized name ends. */
 const BEHIND = wordSet("in into to with too as along together and please also now here there");
 /** An order to add nothing but a lot and its weight: "add National, four pounds". */
 const ADD_ONE = /^(?:(?:oh|and|so|okay|also|then|please|now|can you|could you) )*add /;

@@ -25,7 +25,7 @@ const ADDS = wordSet("but add adding mixed");
 const ALONG = wordSet("with and plus add adding");
 /** What these say of a food is not what is begun. */
 const DENIES = wordSet("not no without never");
-/** Whoever speaks of somebody, or of another time, does not say what is begun. */
+/** Talk of other people or of another time does not say what is begun. */
 const TALKS = wordSet("i we you he she who everybody my our your his her tomorrow yesterday while");
 const SORTS = wordSet("one ones kind kinds type types sort sorts variety varieties fleshed flesh");
 /** Between a word and the food or the sort that it describes. */

@@ -1,4 +1,4 @@
-/** The facts of a sentence put together: what they are about, and what they say of one thing. */
+/** Puts the facts of a sentence together: what each is about, and which say the same. */
 import { type Command, commandOf, withSlots } from "../../kitchen/command.ts";
 import type { Context } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";

@@ -7,7 +7,7 @@ import type { Guess } from "../model/shipped.ts";
 import { directness, idleness } from "../weighing.ts";
 import type { Utterance } from "../words.ts";
 
-/** Classes of the model as what they mean; of two that mean one thing, the likelier with both. */
+/** The model's classes as meanings; two classes of the same meaning are added up. */
 export function asMeanings(intents: readonly Likely[]): Likely[] {
   const list: Likely[] = [];
   for (const { name, probability } of intents) {

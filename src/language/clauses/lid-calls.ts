@@ -120,8 +120,8 @@ function isOpen(calls: readonly Call[]): boolean {
 }
 
 /**
- * What is told of several lids; undefined where a word is none of that, where who is meant is left
- * open, and where a wording of one report says it all.
+ * What is reported about several lids; undefined where a word says something else, where who is
+ * meant is left open, and where a wording of one report says it all.
  */
 export function lidCalls(said: Utterance, context: Context): LotWords | undefined {
   if (said.asked || said.cut || !isOut(context) || UNSURE.test(textOf(said.words)))

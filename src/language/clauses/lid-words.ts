@@ -85,7 +85,7 @@ export class Calls {
     private readonly context: Context,
   ) {}
 
-  /** Undefined where a word is none of a call's. */
+  /** Undefined where a word does not belong to a call. */
   read(): Call[] | undefined {
     let at = 0;
     while (at < this.said.words.length) {

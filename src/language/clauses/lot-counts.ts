@@ -169,7 +169,7 @@ function eachOf(pieces: readonly Piece[]): Counted[] | undefined {
   return items.flatMap((item) => (isCount(item) ? [] : [{ lot: item.lot, ...count }]));
 }
 
-/** One lot and one number beside words that are none of a count: how many of them is not plain. */
+/** One lot and one number beside words that do not belong to a count: it is unclear how many. */
 function mayCount({ items }: Piece): boolean {
   return items.length === 2 && isCount(items[0]) !== isCount(items[1]);
 }

@@ -205,7 +205,7 @@ function isByTurns(names: readonly Named[], weights: readonly Weighed[]): boolea
   });
 }
 
-/** Each name with the weight of its own, if every name has one. */
+/** Each name with its own weight, if every name has one. */
 function paired(names: readonly Named[], weights: readonly Weighed[], said: Utterance) {
   const each = said.words.some(({ word }) => /^(each|apiece)$/.test(word));
   if (each && weights.length === 1) {

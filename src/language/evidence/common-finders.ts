@@ -16,7 +16,7 @@ export function target(scan: Scan): Raw {
   return found ? { target: found.value } : {};
 }
 
-/** Whose jars are talked of: a food or a batch, and none of the things in a kitchen. */
+/** Whose jars are meant: a food or a batch, not a thing in the kitchen. */
 export function jarsOf(scan: Scan): Raw {
   const found = target(scan).target as Target | undefined;
   const { batches = [], recipes = [] } = found?.meaning ?? {};

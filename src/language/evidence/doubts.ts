@@ -226,7 +226,7 @@ const BACK = new RegExp(
     "(?<!\\b(my|our|the|that|this) )(?<!\\bi( (am|have|just|came|come|got|ran|went|was)){0,3} )" +
     "\\bback\\b(?! (down|burner|ring|pot|pan|stove|left|right|one|door|side|corner|of)\\b)",
 );
-/** As one speaks of what was not there before; of a reading it says nothing. */
+/** As people speak of something new; it says nothing about a reading. */
 const ARRIVES = /\b(now|finally|at last|reached|hit|(come|came|got) (up )?to|there it (is|goes))\b/;
 const NEVER_GONE = /\b(still|never stopped|all along|whole time|kept|keeps)\b/;
 

@@ -13,7 +13,7 @@ const OUTSIDE = wordSet(
   "homework movie dishes washing plumber lawn",
 );
 
-/** Behind these it is what something is like, or where it stood, and not what is told of. */
+/** After these comes a comparison or a place, not what is reported. */
 const COMPARES = wordSet(
   "like than for was were as since before after until till while through with at from over bar",
   "except",

@@ -40,7 +40,7 @@ const CALLED = new RegExp(
   `\\b(?:${CALLS})(?: (?:${BESIDE_NAME}))* ([a-z]+(?: [a-z]+)?) (?:${BEHIND_NAME}) `,
 );
 
-/** That a weight is told of, where a number stands without pounds. */
+/** Words that make a bare number a weight. */
 const WEIGHED = /\b(weigh\w*|scales?|pounds?)\b/;
 /** What is taken off a weight: "take two pounds off". */
 const LESS = /\b(take|took|knock|knocked|minus|less)\b.*\b(off|from)\b|\bminus\b/;

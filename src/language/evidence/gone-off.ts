@@ -1,4 +1,4 @@
-/** A jar that was opened and told of in words of spoilage is no jar that was eaten. */
+/** A jar that was opened and described as spoiled was not eaten. */
 import { type Command, type CommandOf, commandOf } from "../../kitchen/command.ts";
 import type { SpoilSign } from "../../kitchen/facts/fields.ts";
 

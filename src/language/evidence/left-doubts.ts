@@ -43,7 +43,7 @@ export function withDoubts(weighed: Weighed, hearing: Hearing): Read {
   const answered = sure && !urgent;
   const untaken = untakenDoubt(said, hearing.guess(said), commands, context);
   const named = doubtIn(heard.rest ?? said, heard, answered);
-  // A food that is only named says less than what is told of it.
+  // A food that is only named says less than one that something is said about.
   const slight = named?.strength === "trace" && named.foods !== undefined;
   const evidence = slight && !answered && untaken?.more ? untaken : named;
   if (!evidence) return comesToNothing(untaken, weighed, answered, context);
@@ -135,7 +135,7 @@ export function doubtBesideAsked(
   return isAsked(question, said, OF_HEAT.has(doubt.about)) ? undefined : doubt;
 }
 
-/** A story told for an answer, of which no more is taken than that nobody knows. */
+/** A story in place of an answer: it counts as "I don't know". */
 const isUnsure = (commands: readonly Command[], { words }: Utterance) =>
   words.length >= A_STORY &&
   commands.some(({ intent, slots }) => intent === "answer" && "unsure" in slots);

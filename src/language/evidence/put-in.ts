@@ -48,7 +48,7 @@ const AMOUNT = new RegExp(
     "\\b(?:swapped|replaced|substituted)(?: \\w+){1,4} (?:for|with) the (\\w+)\\b|" +
     `\\b(?:half|cut|less|skipped|left out) (?:back on |of )?(?:the )?(${MEASURED})\\b`,
 );
-/** A seasoning in an amount that is none. */
+/** A seasoning in an amount too small to matter. */
 const IN_BULK = /\b(?:heads?|bulbs?|cups?|pounds?) of \w+/g;
 
 /** Whether something is said to have gone in. */

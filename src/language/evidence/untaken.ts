@@ -1,5 +1,5 @@
 /**
- * What is told and comes to nothing. Nobody knows what it was about, so it is kept while it may be
+ * What is told and leads to nothing. Nobody knows what it was about, so it is kept while it may be
  * about jars at stake: silence about a sentence would say that all was well.
  */
 import type { Command, Evidence } from "../../kitchen/command.ts";

@@ -53,7 +53,7 @@ class Option {
   /** Null where it can begin with a slot or be empty. */
   private begins: ReadonlySet<string> | null | undefined;
   private pieces: readonly (WordGroup | undefined)[] | undefined;
-  /** The fewest words of which it needs one; null where none are known. */
+  /** The smallest set of words one of which has to occur; null where none is known. */
   private key: WordGroup | null | undefined;
 
   constructor(
@@ -124,7 +124,7 @@ const NO_OPTIONS: Option[] = [];
 /** What is known about a phrase before it is compiled, which happens when it is first tried. */
 export class Phrase {
   private whole: { pattern: Pattern; option: Option } | undefined;
-  /** Words of which at least one has to be said. */
+  /** Words at least one of which has to occur. */
   readonly needs: Needs;
 
   constructor(

@@ -130,7 +130,7 @@ export class PatternFacts {
     }
   }
 
-  /** The smallest set of words of which one has to be said. */
+  /** The smallest set of words one of which has to occur. */
   needs(pattern: Pattern): Needs {
     const words = this.needed(pattern);
     return words && new Set(words);

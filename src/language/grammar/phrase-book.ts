@@ -21,7 +21,7 @@ export type MeaningPhrase = {
 
 /** Everything known about the phrases, made once, at the first utterance. */
 export type PhraseBook = Passable & {
-  /** Phrases by the words of which they need one, and those that need none. */
+  /** Phrases by the words one of which has to occur, and those without such words. */
   byNeed: ReadonlyMap<string, readonly MeaningPhrase[]>;
   needless: readonly MeaningPhrase[];
   bags: BagReader;

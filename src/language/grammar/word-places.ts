@@ -1,6 +1,6 @@
 /** Where the words of an utterance stand, so that a phrase whose words are missing is not tried. */
 
-/** Words of which a phrase needs one; `id` is a small number of its own. */
+/** Words one of which a phrase needs; `id` is a small number of its own. */
 export type WordGroup = { id: number; words: ReadonlySet<string> };
 
 /** A word that begins with a digit may be any number; "0" stands for all of them. */

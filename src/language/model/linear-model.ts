@@ -12,7 +12,7 @@ export type LinearModel = {
   features: Int32Array;
   /** Where the features of each bucket begin, so that few have to be looked at. */
   drawers: Int32Array;
-  /** How telling each of them is, 1 to 15; rare ones more. */
+  /** How telling each of them is, 1 to 15; rare ones are more telling. */
   rarity: Uint8Array;
   /** Where each feature's pairs begin; one more than there are features. */
   starts: Int32Array;

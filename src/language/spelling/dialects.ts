@@ -78,7 +78,7 @@ export function unswallowed(word: string): string {
   return /[a-z]{2}in$/.test(word) ? `${word}g` : word;
 }
 
-/** The words a spelling of dialect stands for; undefined where it is none. */
+/** The words that a dialect spelling stands for; undefined where it is not one. */
 export function fromDialect(word: string): string | undefined {
   return Object.hasOwn(SPELLED, word) ? SPELLED[word] : undefined;
 }

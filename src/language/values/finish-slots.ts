@@ -52,7 +52,7 @@ export function refFor(
   return { ...meant, sorts, running, recorded };
 }
 
-/** "A jar broke in the pot": of jars that are told of, a thing of the kitchen is no name. */
+/** "A jar broke in the pot": where jars are reported, a kitchen thing is not a name. */
 function isNoJarsName(intent: Intent, value: unknown): boolean {
   if (!isTarget(value) || intent === "instead") return false;
   const { recipes, batches, timers } = value.meaning;

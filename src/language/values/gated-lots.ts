@@ -35,7 +35,7 @@ function isWith({ joined, beside }: SpokenLot): boolean {
   return joined === true && beside !== "" && !/^\p{Lu}/u.test(beside);
 }
 
-/** What is made of any food, and names none: with an unknown word before it it is of that. */
+/** Things made of any food (`jam`): an unknown word before one is the food. */
 const OF_ANY_FOOD = ["jam", "jelly", "marmalade", "butter", "sauce", "salsa", "juice", "syrup"];
 
 /** "The violet jam": a form alone is no recipe for whatever is named with it. */

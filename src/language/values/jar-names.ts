@@ -15,7 +15,7 @@ export type NamedJar = { refs: readonly Ref[]; number: number; said: string };
 /** The same words with plain numbers for the jars, and which jar each number stands for. */
 export type JarsNamed = { text: string; jars: ReadonlyMap<number, NamedJar> };
 
-/** How letters are written that somebody heard; none is a word that sentences are made of. */
+/** Spellings of spoken letters; none of them is an ordinary word. */
 const LETTERS: ReadonlyMap<string, string> = new Map(
   "bee=b sea=c dee=d ef=f eff=f gee=g jay=j kay=k pee=p cue=q queue=q ess=s tea=t tee=t vee=v ex=x"
     .split(" ")

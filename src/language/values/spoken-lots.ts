@@ -61,7 +61,7 @@ const REFUSED = wordSet(
   "by remind jar jars pints pint quarts quart while canner get",
 );
 
-/** What a clause begins with that says of which sort a lot is: "these are". */
+/** How a clause begins that says what kind a lot is: "these are". */
 const OF_A_LOT = wordSet("it that these those they");
 
 /**
@@ -128,10 +128,10 @@ function purposeIn(
   return named?.exact ? named : undefined;
 }
 
-/** The most words before a correctly heard name of which one may have been misheard. */
+/** The most words before a correctly heard name, one of which may have been misheard. */
 const MOST_WORDS_MISHEARD = 3;
 
-/** "Dialed green beans": a name heard right but for its first word, one letter of which is off. */
+/** "Dialed green beans": a name heard right except for one letter of its first word. */
 function longerMisheard(words: readonly Word[], best: Named, names: Names): Named | undefined {
   const longer = [...names.byName.values()].filter(({ name, recipes }) => {
     return recipes.length > 0 && name.endsWith(` ${best.said}`);

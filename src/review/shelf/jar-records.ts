@@ -26,7 +26,7 @@ export type JarRecord = {
   fate: "shelf" | "cold" | "opened" | "spoiled" | "discarded" | "given";
   /** When what became of it happened; null for a jar that is still kept. */
   fateAt: string | null;
-  /** What was told of it besides, here or in another data folder; only where something was. */
+  /** What else was reported about it, here or in another data folder. */
   also?: { fate: "opened" | "given" | "discarded"; at: string }[];
   place: string | null;
   verdict: string;
@@ -137,7 +137,7 @@ function recordOf(
   };
 }
 
-/** What was told of a jar besides its fate. */
+/** What was reported about a jar besides its fate. */
 function besides({ left, also = [] }: Jar, at: number | undefined): Jar["also"] {
   const all = [...(left && left.at !== at ? [left] : []), ...also];
   return all.length > 0 ? all : undefined;

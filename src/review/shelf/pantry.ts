@@ -54,7 +54,7 @@ export type Pantry = {
   troubles: string[];
 };
 
-/** What the batches add, one after the other. */
+/** What the batches add, in turn. */
 type Contents = Pick<Pantry, "on" | "lines" | "waiting" | "troubles">;
 
 /** Unsealed and unlisted jars are left out this long after their use-by: nobody keeps them. */

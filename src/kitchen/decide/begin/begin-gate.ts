@@ -38,7 +38,7 @@ function gateOf(
 }
 
 /**
- * Words beside the recipe's name that are none of a variety's: refused where they make something
+ * Words beside the recipe's name that do not belong to a variety: refused where they make something
  * untested of it, asked about where that is not known, and left out of the wish once they are said
  * not to go in. Undefined where there are none.
  */
