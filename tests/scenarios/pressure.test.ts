@@ -90,6 +90,20 @@ describe("a pressure process", () => {
     },
   );
 
+  it("is not begun by a rocking weight where the canner has a dial", async () => {
+    const { played, batch } = await beans("0:00 [cook until process]\n+0:00 the weight is rocking");
+    expect(stageOf(batch, "process").state).toBe("waiting");
+    expect(played.refused[0]?.reason).toBe("That canner has a dial. What does it show?");
+  });
+
+  it("is not started over once it was lost for over two hours", async () => {
+    const { played, batch } = await beans(
+      "0:00 [cook until process]\n+0:00 14 pounds\n+0:05 the pressure dropped\n+2:01 14 pounds",
+    );
+    expect(played.refused[0]?.reason).toContain("under its pressure for over two hours");
+    expect(batch.process?.restarts).toBe(0);
+  });
+
   it("keeps its time where the pressure is above the mark", async () => {
     const { batch } = await beans(
       `0:00 [cook until process]\n+0:00 14 pounds\n+0:05 15 pounds\n+0:05 14 pounds${DONE}`,
