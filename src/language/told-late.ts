@@ -18,7 +18,7 @@ import { textOf, type Utterance, type Word, wordAt } from "./words.ts";
 type Moment = { at: number; from: number; next: number; ongoing: boolean; lasting: boolean };
 
 /** The report without its moment; `present` is the same with "was" said as "is". */
-export type Late = { rest: Utterance; present?: Utterance; at: string; ongoing: boolean };
+type Late = { rest: Utterance; present?: Utterance; at: string; ongoing: boolean };
 
 const YOU = "(?: (?:you|ye|it|so|that|anybody|anyone|a word|about it))*";
 const SOONER = "(?: (?:so|sooner|before|earlier|then|at the time|right away|straight away))*";

@@ -81,7 +81,11 @@ describe("no report is what is", () => {
     ["all but the last one are sealed", "sealed"],
     ["every jar except number two is sealed", "sealed"],
     ["it's just steaming", "venting"],
-  ])("somebody else's, nothing, to be done, not all, or a little: %s", (text, intent) => {
+    ["the boil is going away", "boiling"],
+    ["the boil went down", "boiling"],
+    ["the steam has gone off", "venting"],
+    ["the boil is going out", "boiling"],
+  ])("somebody else's, nothing, to be done, not all, a little, or going away: %s", (text, intent) => {
     expect(none(text, intent)).toBe(true);
   });
 

@@ -119,7 +119,7 @@ export function jarsIn(state: State, load: Load, part: LoadPart): Jar[] {
 }
 
 /** Where the jars of one lot in one load are: each is counted in `jars` and in one other. */
-export type Tally = {
+type Tally = {
   jars: number;
   sealed: number;
   /** Did not seal, those that were emptied again among them. */

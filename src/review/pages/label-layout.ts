@@ -11,7 +11,7 @@ export type Measure = (text: string, bold: boolean) => number;
 export type Room = { width: number; height: number; round: boolean };
 
 /** A piece of text on its baseline, from the left top of the room. */
-export type Piece = {
+type Piece = {
   text: string;
   x: number;
   y: number;
@@ -23,7 +23,7 @@ export type Piece = {
 };
 
 /** A rectangle: the frame of a mark, or a filled band. */
-export type Box = { x: number; y: number; width: number; height: number; filled: boolean };
+type Box = { x: number; y: number; width: number; height: number; filled: boolean };
 
 export type LabelLayout = {
   pieces: Piece[];

@@ -103,7 +103,7 @@ class Grower {
 type Head = { branch: Branch; at: number };
 
 /** The branches' facts in the order in which they are lived through. */
-export function* inOrder(
+function* inOrder(
   branches: readonly Branch[],
 ): Generator<{ branch: Branch; step: Step } | { joined: Branch }> {
   let heads: Head[] = [];

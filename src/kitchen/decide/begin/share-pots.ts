@@ -13,7 +13,7 @@ import { MINUTE_MS } from "../../time.ts";
 /** A lot that is named this soon after a rest began rests with the others (our choice). */
 const BESIDE_MS = 5 * MINUTE_MS;
 
-export type Shared = {
+type Shared = {
   batch: Batch;
   /** A pot that was boiled or poured: whether it holds enough for one lot more is not known. */
   made?: StageRun;
