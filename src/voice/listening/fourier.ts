@@ -26,12 +26,12 @@ export class Fourier {
   /** Replaces the signal by its transform. */
   forward(re: Float64Array, im: Float64Array): void {
     for (let index = 0; index < this.size; index++) {
-      const other = this.order[index] as number;
+      const other = this.order[index] ?? 0;
       if (other <= index) continue;
-      const swapRe = re[index] as number;
-      const swapIm = im[index] as number;
-      re[index] = re[other] as number;
-      im[index] = im[other] as number;
+      const swapRe = re[index] ?? 0;
+      const swapIm = im[index] ?? 0;
+      re[index] = re[other] ?? 0;
+      im[index] = im[other] ?? 0;
       re[other] = swapRe;
       im[other] = swapIm;
     }
@@ -42,8 +42,8 @@ export class Fourier {
   inverse(re: Float64Array, im: Float64Array): void {
     this.forward(im, re);
     for (let index = 0; index < this.size; index++) {
-      re[index] = (re[index] as number) / this.size;
-      im[index] = (im[index] as number) / this.size;
+      re[index] = (re[index] ?? 0) / this.size;
+      im[index] = (im[index] ?? 0) / this.size;
     }
   }
 
@@ -53,14 +53,14 @@ export class Fourier {
       for (let k = 0; k < span; k++) {
         const a = start + k;
         const b = a + span;
-        const c = this.cosine[k * stride] as number;
-        const s = this.sine[k * stride] as number;
-        const turnedRe = (re[b] as number) * c + (im[b] as number) * s;
-        const turnedIm = (im[b] as number) * c - (re[b] as number) * s;
-        re[b] = (re[a] as number) - turnedRe;
-        im[b] = (im[a] as number) - turnedIm;
-        re[a] = (re[a] as number) + turnedRe;
-        im[a] = (im[a] as number) + turnedIm;
+        const c = this.cosine[k * stride] ?? 0;
+        const s = this.sine[k * stride] ?? 0;
+        const turnedRe = (re[b] ?? 0) * c + (im[b] ?? 0) * s;
+        const turnedIm = (im[b] ?? 0) * c - (re[b] ?? 0) * s;
+        re[b] = (re[a] ?? 0) - turnedRe;
+        im[b] = (im[a] ?? 0) - turnedIm;
+        re[a] = (re[a] ?? 0) + turnedRe;
+        im[a] = (im[a] ?? 0) + turnedIm;
       }
     }
   }

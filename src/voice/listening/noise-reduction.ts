@@ -61,7 +61,7 @@ export class NoiseReduction {
       energy += value * value;
     }
     for (let at = 0; at < SIZE; at++) {
-      this.re[at] = (this.history[at] as number) * (this.window[at] as number);
+      this.re[at] = (this.history[at] ?? 0) * (this.window[at] ?? 0);
       this.im[at] = 0;
     }
     this.fourier.forward(this.re, this.im);
@@ -82,13 +82,13 @@ export class NoiseReduction {
   private weigh(): number {
     let rise = 0;
     for (let bin = 0; bin < BINS; bin++) {
-      const re = this.re[bin] as number;
-      const im = this.im[bin] as number;
+      const re = this.re[bin] ?? 0;
+      const im = this.im[bin] ?? 0;
       const power = re * re + im * im + 1;
       const noise = this.track(bin, power);
       const ratio = power / noise;
       if (bin >= SPEECH_FROM && bin < SPEECH_TO) rise += 10 * Math.log10(Math.max(0.5, ratio));
-      const before = (this.clean[bin] as number) / noise;
+      const before = (this.clean[bin] ?? 0) / noise;
       const prior = 0.96 * before + 0.04 * Math.max(0, ratio - 1);
       const gain = Math.max(this.floor, prior / (1 + prior));
       this.clean[bin] = gain * gain * power;
@@ -103,7 +103,7 @@ export class NoiseReduction {
   }
 
   private track(bin: number, power: number): number {
-    const known = this.noise[bin] as number;
+    const known = this.noise[bin] ?? 0;
     // The first pieces are taken as noise: nobody speaks in the first tenth of a second.
     if (this.pieces <= 6) {
       const mean = known + (power - known) / this.pieces;
@@ -112,7 +112,7 @@ export class NoiseReduction {
     }
     const likelihood = (1 + PRIOR_SNR) * Math.exp(-Math.min(200, (power / known) * PRIOR_SHARE));
     let present = 1 / (1 + likelihood);
-    const smooth = 0.9 * (this.presence[bin] as number) + 0.1 * present;
+    const smooth = 0.9 * (this.presence[bin] ?? 0) + 0.1 * present;
     this.presence[bin] = smooth;
     // Without this, a sudden louder noise would count as speech forever.
     if (smooth > 0.99) present = Math.min(present, 0.99);
@@ -125,11 +125,11 @@ export class NoiseReduction {
   private overlapped(): Int16Array {
     const out = new Int16Array(HOP);
     for (let at = 0; at < SIZE; at++) {
-      const windowed = (this.re[at] as number) * (this.window[at] as number);
-      this.overlap[at] = (this.overlap[at] as number) + windowed;
+      const windowed = (this.re[at] ?? 0) * (this.window[at] ?? 0);
+      this.overlap[at] = (this.overlap[at] ?? 0) + windowed;
     }
     for (let at = 0; at < HOP; at++) {
-      out[at] = Math.max(-32768, Math.min(32767, Math.round(this.overlap[at] as number)));
+      out[at] = Math.max(-32768, Math.min(32767, Math.round(this.overlap[at] ?? 0)));
     }
     this.overlap.copyWithin(0, HOP);
     this.overlap.fill(0, SIZE - HOP);
