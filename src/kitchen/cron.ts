@@ -31,7 +31,7 @@ function values(text: string, { low, high }: Field): Set<number> | undefined {
 export function nextMatch(expression: string, afterMs: number, zone: string): number | undefined {
   const parts = expression.trim().split(/\s+/);
   if (parts.length !== 5) return undefined;
-  const sets = parts.map((part, index) => values(part, FIELDS[index] as Field));
+  const sets = FIELDS.map((field, index) => values(parts[index] ?? "", field));
   const [minutes, hours, days, months, weekdays] = sets;
   if (!minutes || !hours || !days || !months || !weekdays) return undefined;
   if (weekdays.has(7)) weekdays.add(0);

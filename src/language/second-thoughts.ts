@@ -5,8 +5,9 @@
 import { type Context, runs } from "./context.ts";
 import { phraseBook } from "./grammar/phrase-book.ts";
 import { wordSet } from "./grammar/word-set.ts";
+import { isTarget } from "./values/named-recipe.ts";
 import { slotReader } from "./values/slots.ts";
-import { spokenNames, type Target } from "./values/targets.ts";
+import { spokenNames } from "./values/targets.ts";
 import { type Utterance, utteranceOf } from "./words.ts";
 
 /** What takes back what was just said, longest first. */
@@ -115,7 +116,7 @@ class Thoughts {
     if (kind === "ordinal") return this.nth(at);
     if (kind === "tally") return this.tally(at);
     const found = this.read(kind, at).filter(({ value }) => {
-      return kind !== "target" || (value as Target).exact;
+      return kind !== "target" || (isTarget(value) && value.exact);
     });
     return found.map(({ next }) => ({ at, next })).sort((a, b) => b.next - a.next);
   }

@@ -1,7 +1,13 @@
 /**
  * What happens with a sentence once it is understood: it is acted on fact by fact, or asked about.
  */
-import type { Command, CommandOf, Evidence, Intent } from "../kitchen/command.ts";
+import {
+  type Command,
+  type CommandOf,
+  type Evidence,
+  type Intent,
+  withSlots,
+} from "../kitchen/command.ts";
 import { activeOwners, isLoad } from "../kitchen/owners.ts";
 import { shownQuestion } from "../kitchen/questions/questions.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
@@ -20,9 +26,10 @@ export type HeardStep = { command: Command; question?: Pending };
 
 /** A command without the name of what it is about. */
 export function withoutName(command: Command): Command {
-  const { target: _name, ...slots } = command.slots as { target?: string };
-  const { ref: _meant, ...others } = command;
-  return { ...others, slots } as Command;
+  const other = withSlots(command, {});
+  delete other.ref;
+  if ("target" in other.slots) delete other.slots.target;
+  return other;
 }
 
 export const NOT_UNDERSTOOD: CommandOf<"unknown"> = { intent: "unknown", slots: {}, confidence: 0 };

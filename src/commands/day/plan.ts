@@ -138,17 +138,21 @@ export async function planCommand(args: string[], io: PlanIo): Promise<CommandRe
  */
 function planInQuiet({ request, quiet }: Asked, search: (r: PlanRequest) => KitchenPlan): Planned {
   if (!quiet) return { request, plan: search(request) };
-  let found: Planned | undefined;
-  for (const more of [0, MANY_NIGHTS]) {
-    const spans = quiet(more);
-    const knownMs = request.startMs + Math.max(...spans.map(([, to]) => to)) * MINUTE_MS;
-    const inQuiet = { ...request, quiet: spans };
-    found = { request: inQuiet, plan: search(inQuiet) };
-    if (!found.plan.feasible || found.plan.finishMs <= knownMs) return found;
-  }
+  const planned = (nights: number) => {
+    const inQuiet = { ...request, quiet: quiet(nights) };
+    const knownMs = request.startMs + Math.max(...inQuiet.quiet.map(([, to]) => to)) * MINUTE_MS;
+    const plan = search(inQuiet);
+    return { request: inQuiet, plan, ends: !plan.feasible || plan.finishMs <= knownMs };
+  };
+  const first = planned(0);
+  const found = first.ends ? first : planned(MANY_NIGHTS);
+  if (found.ends) return found;
   const why = ["the quiet hours leave too little of the day; try shorter ones"];
-  const { plan, request: last } = found as Planned;
-  return { request: last, plan: { ...plan, feasible: false, proved: false, tasks: [], why } };
+  const { plan } = found;
+  return {
+    request: found.request,
+    plan: { ...plan, feasible: false, proved: false, tasks: [], why },
+  };
 }
 
 type Planned = { request: PlanRequest; plan: KitchenPlan };

@@ -15,7 +15,7 @@ function planned({ minMinutes, maxMinutes }: { minMinutes: number; maxMinutes: n
 
 function kitchenWords({ jar, pack, method, altitudeFt }: BatchLog): string[] {
   const words = [jar, pack && `${pack} pack`, method, altitudeFt !== null && `${altitudeFt} ft`];
-  return words.filter((word) => typeof word === "string" && word !== "") as string[];
+  return words.filter((word) => typeof word === "string").filter((word) => word !== "");
 }
 
 /** One batch, stage by stage, with its deviations, and the verdict with its reasons. */

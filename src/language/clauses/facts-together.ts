@@ -146,7 +146,7 @@ export function merged(facts: readonly ClauseFact[]): ClauseFact[] {
 
 /** Whether a command says all that these slots say. */
 function holds(command: Command, slots: object): boolean {
-  const all = command.slots as Record<string, unknown>;
+  const all: Readonly<Record<string, unknown>> = command.slots;
   const { cost } = MEANINGS[command.intent];
   const said = Object.entries(slots);
   // "One broke, and another broke": without a number each is one more, unless it raises a doubt.

@@ -67,7 +67,7 @@ const TELLINGS: readonly Telling[] = [
 ];
 
 function isCode(text: string): text is DeviationCode {
-  return (DEVIATION_CODES as readonly string[]).includes(text);
+  return DEVIATION_CODES.some((code) => code === text);
 }
 
 /** An id of the record in words: `hot-pack-hot` is "hot pack hot". */
