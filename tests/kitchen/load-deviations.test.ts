@@ -3,7 +3,6 @@ import { describe, expect, it } from "vitest";
 import { batchDeviations } from "../../src/kitchen/deviations.ts";
 import type { Jar } from "../../src/kitchen/jars/jar.ts";
 import { loadJars } from "../../src/kitchen/jars/lots.ts";
-import { filledFrom } from "../../src/kitchen/loads/standing.ts";
 import { runOfRole } from "../../src/kitchen/owners.ts";
 import type {
   Batch,
@@ -388,20 +387,5 @@ describe("jars after their process", () => {
     delete first.seal;
     cool.state = "skipped";
     expect(departed(kitchen)).toEqual([]);
-  });
-});
-
-describe("the first of the jars just told of was filled", () => {
-  it("as long ago as filling takes, but not before the last jars went in or it began", () => {
-    const { state, batch, load } = loaded();
-    const fill = batch.stages.find(({ spec }) => spec.kind === "fill");
-    if (!fill) throw new Error("nothing is filled");
-    const usual = fill.spec.typicalMinutes;
-    fill.startedAt = at(0);
-    expect(filledFrom(state, batch, fill, at(60 + usual + 5))).toBe(at(65));
-    expect(filledFrom(state, batch, fill, at(65))).toBe(at(60));
-    delete load.loadedAt;
-    fill.startedAt = at(62);
-    expect(filledFrom(state, batch, fill, at(65))).toBe(at(62));
   });
 });

@@ -85,7 +85,7 @@ describe("no report is what is", () => {
     ["the boil went down", "boiling"],
     ["the steam has gone off", "venting"],
     ["the boil is going out", "boiling"],
-  ])("somebody else's, nothing, to be done, not all, a little, or going away: %s", (text, intent) => {
+  ])("not ours, nothing, to be done, not all, a little, or going away: %s", (text, intent) => {
     expect(none(text, intent)).toBe(true);
   });
 
