@@ -14,6 +14,7 @@ import {
   sum,
 } from "../kitchen/jars/lots.ts";
 import { runOfRole } from "../kitchen/owners.ts";
+import { leftToCheck } from "../kitchen/questions/seal-questions.ts";
 import { batchName, calledLot, listed, potOf } from "../kitchen/spoken-names.ts";
 import { countWords } from "../reckon/number-words.ts";
 import {
@@ -88,10 +89,18 @@ export function sealSentence(told: Told, fact: FactOf<"sealed" | "seal-failed">)
   const load = told.state.loads[fact.load];
   if (!batch || !load) return "";
   const { sealed, failed } = jarCounts(told.state, batch);
-  if (load.state === "complete") {
+  if (load.state === "complete" && leftToCheck(told.state, load) === 0) {
     return failed === 0 ? `All ${sealed} sealed.` : `${sealed} sealed, ${failed} not.`;
   }
-  return fact.type === "sealed" ? `${fact.count} sealed.` : `${fact.count} not sealed.`;
+  const found = findLot(told.state, fact.batch);
+  if (!found || !isShared(batch)) {
+    return fact.type === "sealed" ? `${fact.count} sealed.` : `${fact.count} not sealed.`;
+  }
+  const { jars = [] } = fact;
+  const { mark } = found.lot;
+  const which = jars.length > 0 ? listed(jars.map((jar) => `${mark} ${jar}`)) : "";
+  const what = which || `${fact.count} of ${calledLot(told.state, found)}`;
+  return `${what} ${fact.type === "sealed" ? "sealed" : "did not seal"}.`;
 }
 
 /** What to do with jars, by the disposition that was reported. */

@@ -106,7 +106,7 @@ describe("a jar that did not seal", () => {
     [BEANS, false],
     ["pickled-beets", true],
   ])("is offered to be reprocessed only where a hot pack was tested: %s", async (id, offered) => {
-    const { played } = await cooled("+13:00 jar 3 did not seal", id);
+    const { played } = await cooled("+13:00 jar 3 did not seal\n+0:00 yes", id);
     expect(played.asked.at(-1)?.text.includes("reprocess")).toBe(offered);
   });
 

@@ -124,4 +124,30 @@ describe("lids called by their marks", () => {
     expect(played.journal.filter(({ type }) => /^seal/.test(type))).toEqual([]);
     expect(played.refused.at(-1)?.reason).toMatch(/^Which 3 did not seal\?/);
   });
+
+  it("are asked for once over all loads, and then whether the others sealed", async () => {
+    const told = await called("P one and D four didn't");
+    const counts = ({ review }: Played) => review.batches.map(({ jars }) => jars?.sealed);
+    expect(counts(told)).toEqual([0, 0]);
+    expect(told.asked.at(-1)?.text).toMatch(/Did the other 8 seal\?$/);
+    const answers = told.said.map(({ text }) => text).join(" ");
+    expect(answers).toMatch(/P 1 did not seal\..*D 4 did not seal\./);
+    const after = await called("P one and D four didn't", "yes");
+    expect(lids(after)).toEqual(["5 sealed, failed: P1", "3 sealed, failed: D4"]);
+    const others = await called("P one didn't seal", "no", "D four didn't either", "yes");
+    expect(lids(others)).toEqual(["5 sealed, failed: P1", "3 sealed, failed: D4"]);
+  });
+
+  it("go to the refrigerator together from all loads, before the rest is told", async () => {
+    const { asked, journal, review } = await called(
+      "P one and D four didn't",
+      "put them in the fridge",
+      "D three too",
+      "yes",
+    );
+    const disposed = journal.flatMap((one) => (one.type === "disposed" ? [one.count] : []));
+    expect(disposed).toEqual([1, 1]);
+    expect(review.batches.flatMap(({ heard }) => heard ?? [])).toEqual([]);
+    expect(asked.at(-1)?.text).toMatch(/^1 did not seal\. What becomes of the jar/);
+  });
 });

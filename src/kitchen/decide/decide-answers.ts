@@ -14,7 +14,7 @@ import type { Batch, State } from "../state.ts";
 import { answerFromGuide } from "./begin/begin-guide.ts";
 import { stillAnswer } from "./decide-heard.ts";
 import { altitudeFacts } from "./decide-kitchen.ts";
-import { decideDisposition, decideSealed, decideSealFailed } from "./decide-seals.ts";
+import { decideDisposition, decideSealed, decideSealFailed, othersSealed } from "./decide-seals.ts";
 import { type Deciding, type Decision, done, type Present, refused } from "./decision.ts";
 import { gaugeOffAnswer, untestedGauge } from "./gauge-answers.ts";
 
@@ -23,7 +23,8 @@ export function decideYesNo(deciding: Present, yes: boolean): Decision {
   const question = shownQuestion(deciding.state);
   if (!question) return { kind: "tell" };
   const facts = answerKind(question) === "yes-no" ? yesNoFacts(deciding, question, yes) : undefined;
-  return facts ? done(...facts) : refused(question.text);
+  if (facts) return done(...facts);
+  return refused(question.kind === "seals" ? "Which others did not seal?" : question.text);
 }
 
 function yesNoFacts(deciding: Present, question: Question, yes: boolean): DatedFact[] | undefined {
@@ -46,6 +47,8 @@ function yesNoFacts(deciding: Present, question: Question, yes: boolean): DatedF
       return [{ type: "heard-settled", load: about, held: yes, t: now }];
     case "end":
       return [{ type: "end-answer", load: about, yes, t: now }];
+    case "seals":
+      return yes ? othersSealed(state, about, now) : undefined;
     case "altitude-doubt":
     case "no-boil":
       return doubtAnswer(state, yes, now);

@@ -6,10 +6,11 @@ import { findLot, jarsIn, type LotOf, liveParts, tally } from "../jars/lots.ts";
 import { hotPackOf } from "../loads/hot-pack.ts";
 import { batchesOf, lotsOf, namesSort, ownerIds } from "../meant.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
-import { dispositionsFor, failedOf, undecided, undecidedOf } from "../questions/dispositions.ts";
+import { dispositionsFor, failedOf, undecidedOf, undecidedYet } from "../questions/dispositions.ts";
+import { checkedWith, leftToCheck, stillCooling } from "../questions/seal-questions.ts";
 import { batchName, lotName } from "../spoken-names.ts";
 import type { Load, LoadPart, State } from "../state.ts";
-import { HOUR_MS, MINUTE_MS } from "../time.ts";
+import { HOUR_MS } from "../time.ts";
 import { onShelf } from "./decide-kitchen.ts";
 import { decideInStore } from "./decide-store.ts";
 import {
@@ -140,6 +141,19 @@ function sealedByNumber(
   return facts.length > 0 ? done(...finish, ...facts) : refused("Those are all counted already.");
 }
 
+/** A yes to whether the others sealed: of all that the question was asked of, and of no more. */
+export function othersSealed(state: State, about: string, now: number): DatedFact[] {
+  const asked = state.loads[about];
+  if (!asked) return [];
+  const all = checkedWith(state, asked, now);
+  const loads = [...new Set(all.map(({ load }) => load))];
+  const sealed = all.flatMap(({ load, part }): DatedFact[] => {
+    const count = tally(state, load, part).unaccounted;
+    return count > 0 ? [{ type: "sealed", load: load.id, batch: part.lot, count, t: now }] : [];
+  });
+  return [...loads.flatMap((load) => endCooling(load, now)), ...sealed];
+}
+
 /** The lots among parts of loads, each once. */
 function lotsAmong(parts: readonly OfLoad[]): LotOf[] {
   return [...new Map(parts.map(({ of }) => [of.lot, of])).values()];
@@ -149,13 +163,6 @@ function lotsAmong(parts: readonly OfLoad[]): LotOf[] {
 function tooSoon({ all, count, jars }: SlotsOf["sealed"]): string {
   const which = all ? "all" : jars ? `jar ${jars.join(", ")}` : (count ?? "some");
   return `heard before the seal check: ${which} sealed`;
-}
-
-/** A jar counts as sealed only once it has cooled for twelve hours. */
-function stillCooling(load: Load, now: number): boolean {
-  const cool = runOfRole(load, "cooling");
-  if (cool?.state !== "running" || cool.startedAt === undefined) return false;
-  return now < cool.startedAt + (cool.spec.window?.minMinutes ?? 0) * MINUTE_MS;
 }
 
 function endCooling(load: Load, now: number): DatedFact[] {
@@ -253,30 +260,38 @@ export function decideDisposition(deciding: Deciding<"disposition">): Decision {
   const stored = decideInStore(deciding);
   if (stored) return stored;
   const all = Object.values(state.loads).flatMap((load) => {
-    const what = undecided(state, load);
+    const what = undecidedYet(state, load);
     return what ? [{ load, what }] : [];
   });
   const named = batchesOf(state, ref?.recorded ?? []);
   const of = all.filter(({ load }) => named.some((one) => one.loads.includes(load.id)));
-  const [one] = of.length > 0 ? of : all;
+  const waiting = of.length > 0 ? of : all;
+  const [one] = waiting;
   if (!one) return refused("No jars are waiting for that decision.");
-  const { load, what } = one;
-  const may = dispositionsFor(load, what.code, now);
-  if (!may.includes(slots.what)) return refused(cannot(load, what.code, slots.what, now));
+  const { code } = one.what;
+  const alike = waiting.filter(({ load, what }) => {
+    return what.code === code && dispositionsFor(load, code, now).includes(slots.what);
+  });
   const count = slots.jars?.length ?? slots.count ?? null;
-  if (count !== null && !(Number.isInteger(count) && count > 0 && count <= what.jars)) {
-    return refused(`${what.jars} jars are waiting for that decision. How many of them?`);
+  const meant = count === null ? alike : alike.filter((each) => each === one);
+  if (meant.length === 0) return refused(cannot(one.load, code, slots.what, now));
+  if (count !== null && !(Number.isInteger(count) && count > 0 && count <= one.what.jars)) {
+    return refused(`${one.what.jars} jars are waiting for that decision. How many of them?`);
   }
-  const { code } = what;
-  const fact = { type: "disposed", owner: load.id, code, what: slots.what, count, t: now } as const;
-  if (slots.what !== "reprocess") return done({ ...fact, option: null });
-  const parts = partsAgain(deciding, load, code);
-  if (typeof parts === "string") return refused(parts);
-  return done(
-    ...parts.map(({ batch, option }) => {
-      return parts.length === 1 ? { ...fact, option } : { ...fact, batch, option };
-    }),
-  );
+  const facts: DatedFact[] = [];
+  for (const { load, what } of meant) {
+    // More of a load that is still being checked may fail, and will be asked about then.
+    const of = count ?? (leftToCheck(state, load) > 0 ? what.jars : null);
+    const fact = { type: "disposed", owner: load.id, code, count: of, t: now } as const;
+    const parts = slots.what === "reprocess" ? partsAgain(deciding, load, code) : [];
+    if (typeof parts === "string") return refused(parts);
+    if (slots.what !== "reprocess") facts.push({ ...fact, what: slots.what, option: null });
+    for (const { batch, option } of parts) {
+      const lot = parts.length === 1 ? {} : { batch };
+      facts.push({ ...fact, ...lot, what: "reprocess", option });
+    }
+  }
+  return done(...facts);
 }
 
 /** Why jars may not be disposed of in that way. */

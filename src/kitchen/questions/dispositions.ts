@@ -1,8 +1,7 @@
 /** What becomes of jars that something went wrong with. */
 import { REPROCESS_WITHIN_HOURS } from "../../reckon/trade-numbers.ts";
 import type { Disposition } from "../facts/fields.ts";
-import { lotTrouble } from "../jars/canner-room.ts";
-import { findLot, liveParts, sum, tally } from "../jars/lots.ts";
+import { liveParts, sum, tally } from "../jars/lots.ts";
 import { mayReprocess } from "../loads/hot-pack.ts";
 import { lowReadings } from "../loads/low-readings.ts";
 import { runOfRole } from "../owners.ts";
@@ -11,6 +10,7 @@ import type { Load, LoadPart, State } from "../state.ts";
 import { HOUR_MS } from "../time.ts";
 import { OFF_PROCESS_LIMIT_MS, offMs } from "../unbroken-time.ts";
 import type { Question } from "./question.ts";
+import { leftToCheck } from "./seal-questions.ts";
 
 /** How long after coming out jars may be reprocessed. */
 export const REPROCESS_WITHIN_MS = REPROCESS_WITHIN_HOURS * HOUR_MS;
@@ -40,8 +40,17 @@ export function failedOf(state: State, load: Load, part: LoadPart): number {
 
 type Undecided = "process-short" | "boil-lost" | "pressure-lost" | "seal-failed";
 
+type Waiting = { code: Undecided; jars: number };
+
 /** What has gone wrong with jars and still waits for a person to say what becomes of them. */
-export function undecided(state: State, load: Load): { code: Undecided; jars: number } | undefined {
+export function undecided(state: State, load: Load): Waiting | undefined {
+  const open = undecidedYet(state, load);
+  // While jars are still being counted, more may fail: one question for all of them.
+  return open?.code === "seal-failed" && leftToCheck(state, load) > 0 ? undefined : open;
+}
+
+/** The same, with jars that failed while others of their load are still being counted. */
+export function undecidedYet(state: State, load: Load): Waiting | undefined {
   if (load.state === "abandoned") return undefined;
   const process = runOfRole(load, "treatment");
   const parts = liveParts(state, load);
@@ -61,19 +70,7 @@ export function undecided(state: State, load: Load): { code: Undecided; jars: nu
     .filter((one) => one.code === "seal-failed" && one.what !== "reprocess")
     .reduce((sum, one) => sum + (one.count ?? failed), 0);
   const left = failed - disposed;
-  if (left > 0 && !countsWait(state, load)) return { code: "seal-failed", jars: left };
-  return undefined;
-}
-
-/** While jars are still being counted, more may fail: one question for all of them. */
-function countsWait(state: State, load: Load): boolean {
-  const check = runOfRole(load, "seals");
-  if (check?.state !== "running") return false;
-  return load.parts.some((part) => {
-    const found = findLot(state, part.lot);
-    if (!found || tally(state, load, part).failed > 0) return false;
-    return lotTrouble(state, found.batch, found.lot) !== undefined;
-  });
+  return left > 0 ? { code: "seal-failed", jars: left } : undefined;
 }
 
 const REPROCESS = `reprocess within ${REPROCESS_WITHIN_HOURS} hours`;

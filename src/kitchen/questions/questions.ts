@@ -5,7 +5,7 @@
 
 import type { ProcessTerms } from "../../recipe/recipe.ts";
 import { inchesWords } from "../../reckon/number-words.ts";
-import { liveParts, lotOf, ready } from "../jars/lots.ts";
+import { ready } from "../jars/lots.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { batchName, leadName, leadNames, upper } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
@@ -26,6 +26,7 @@ import {
   stillQuestion,
 } from "./heard-doubts.ts";
 import type { AnswerKind, Question, QuestionKind } from "./question.ts";
+import { sealQuestion } from "./seal-questions.ts";
 import { sealedName, touchedBatches } from "./sealed-lines.ts";
 import { isPutOff, mayWait, setUpQuestions, WHERE_IS_THE_KITCHEN } from "./set-up.ts";
 
@@ -289,14 +290,7 @@ function loadQuestions(state: State, load: Load): Question[] {
     list.push({ key: `broken/${about}`, kind: "broken", text, about, detail: load.brokenInside });
   }
   const check = runOfRole(load, "seals");
-  if (check?.state === "running") {
-    const lots = liveParts(state, load).flatMap((part) => lotOf(state, part.lot) ?? []);
-    const [first] = lots;
-    const names = lots.length > 1 && first ? `marks, like ${first.mark} 1` : "numbers";
-    const text = `Which jars did not seal? Say their ${names}, or all sealed.`;
-    const short = "Which did not seal?";
-    list.push({ key: `seals/${about}`, kind: "seals", text, short, about });
-  }
+  if (check?.state === "running") list.push(sealQuestion(state, load));
   return list;
 }
 
