@@ -52,6 +52,17 @@ describe("marks told ahead", () => {
     expect(played.refused.at(-1)?.reason).toContain("Take another mark.");
   });
 
+  it("are asked about where jars in store have them", async () => {
+    const before = [...EIGHT, "+0:00  [cook until done]", "3d 0:00  start the Dragon dilly beans"];
+    const asked = await said(before, "the Dragon lids get a P");
+    expect(facts(asked, "lids-marked")).toEqual([]);
+    expect(asked.said.at(-1)?.text).toContain("in store. P all the same?");
+    const yes = await said(before, "the Dragon lids get a P", "yes");
+    expect(facts(yes, "lids-marked")).toHaveLength(1);
+    const gone = await said(before, "opened eight of the Provider", "the Dragon lids get a P");
+    expect(facts(gone, "lids-marked")).toHaveLength(1);
+  });
+
   it("are no short word that is none", async () => {
     const played = await said(THREE, "dill for the Provider", "salt is for the Provider");
     expect(facts(played, "lids-marked")).toEqual([]);
@@ -151,8 +162,20 @@ describe("which brew is in which jar", () => {
     ["the last three came out of the second pot", /^critical/],
   ])("is told of jars that nobody counted as one ran out: %s", async (text, wanted) => {
     expect(await reason(UNCOUNTED)).toMatch(/^critical/);
-    expect(await reason(UNCOUNTED, text)).toMatch(wanted);
+    expect(await reason(UNCOUNTED, text, "yes")).toMatch(wanted);
   });
+
+  it.each(["the first five got the good brine", "the first pot did the first five"])(
+    "waits for a yes where the jars are not named: %s",
+    async (text) => {
+      const played = await said(UNCOUNTED, text);
+      expect(facts(played, "brew-told")).toEqual([]);
+      expect(played.said.at(-1)?.text).toMatch(
+        /^Are P 1, P 2, P 3, P 4 and P 5 from .* number 1\?/,
+      );
+      expect(await reason(UNCOUNTED, text, "no")).toMatch(/^critical/);
+    },
+  );
 
   it.each([
     ["the last three are from the first pot", /^5 as tested, 3 not/],

@@ -8,7 +8,7 @@ import { brewNow, brewStages, isWeak, mayBrew } from "../jars/brews.ts";
 import { filledOf, fillingLot, type LotOf, liveLots, lotsIn, ready } from "../jars/lots.ts";
 import { lotsOf } from "../meant.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
-import { batchName, lotName, potOf } from "../spoken-names.ts";
+import { batchName, listed, lotName, potOf } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { rulesOf } from "../stages/kinds.ts";
 import type { Batch, Load, State } from "../state.ts";
@@ -172,6 +172,13 @@ export function decideBrewOf(deciding: Deciding<"brew-of">): Decision {
   const meant = jarsMeant(of, slots);
   const wanted = slots.jars?.length ?? slots.count ?? 1;
   if (meant.length < wanted) return refused(`I have only ${meant.length} of those jars filled.`);
+  const marks = listed(meant.map(({ lot, jar }) => `${lot.mark} ${jar.number}`));
+  const clears = meant.some(({ jar }) => jar.brewFrom !== undefined && jar.brewFrom !== jar.brew);
+  // Which jars "the first five" are is worked out here: that clears nothing by itself.
+  if (clears && !slots.jars && !isWeak(batch, brew) && !wish.confirmed) {
+    const pot = potOf(brewStages(batch)[0] as StageRun);
+    return askYes(wish, `Are ${marks} from ${pot} number ${brew + 1}?`);
+  }
   const ofLots = of.map(({ lot }) => ({
     lot,
     jars: meant.filter((one) => one.lot === lot).map(({ jar }) => jar.number),

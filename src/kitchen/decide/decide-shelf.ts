@@ -1,12 +1,12 @@
 /** Deciding on what comes after the canner: which was liked better, where jars stand, seed lots. */
 
-import { liveLots, lotsIn } from "../jars/lots.ts";
+import { type LotOf, liveLots, lotsIn } from "../jars/lots.ts";
 import { lotsOf } from "../meant.ts";
 import { activeOwners, isLoad } from "../owners.ts";
-import { lotName } from "../spoken-names.ts";
+import { lotName, toldApart } from "../spoken-names.ts";
 import { nextId } from "./decide-batch.ts";
-import { shelved } from "./decide-kitchen.ts";
-import { type Deciding, type Decision, done, refused } from "./decision.ts";
+import { onShelf, shelved } from "./decide-kitchen.ts";
+import { askYes, type Deciding, type Decision, done, refused } from "./decision.ts";
 
 /** "I like the Provider better": a preference for one lot, over another where that is clear. */
 export function decidePrefer(deciding: Deciding<"prefer">): Decision {
@@ -51,9 +51,16 @@ export function decideLidsMarked({ state, wish, now: t }: Deciding<"lids-marked"
   if (!one || another) return refused("Which lot's lids? Say so with its name.");
   if (mark.length > LONGEST_MARK)
     return refused(`A mark is one to ${LONGEST_MARK} letters, like P or DT.`);
-  const others = activeOwners(state).flatMap((owner) => (isLoad(owner) ? [] : lotsIn(owner)));
-  const owner = others.find(({ lot }) => lot !== one.lot && lot.mark === mark);
+  const has = (of: LotOf) => of.lot !== one.lot && of.lot.mark === mark;
+  const running = activeOwners(state).flatMap((owner) => (isLoad(owner) ? [] : lotsIn(owner)));
+  const owner = running.find(has);
   if (owner) return refused(`${mark} is on the lids of ${lotName(owner)}. Take another mark.`);
+  const before = Object.values(state.batches).flatMap(lotsIn).filter(has);
+  const [stored] = before.filter((of) => onShelf(of) > 0);
+  if (stored && !wish.confirmed) {
+    const called = toldApart(state, [stored, one])(stored);
+    return askYes(wish, `${mark} is on the lids of ${called} in store. ${mark} all the same?`);
+  }
   return done({ type: "lids-marked", batch: one.lot.id, mark, t });
 }
 
