@@ -15,6 +15,15 @@ import { type Diverged, diverged } from "./diverged.ts";
 const PAIRS = Number(process.env.PAIRS ?? 60);
 const FIRST = Number(process.env.FIRST ?? 1);
 const LATER = Date.UTC(2025, 0, 1);
+/** A lot that is added to the pots, and one that is given up and taken up again. */
+const SHARED = `
++0:01 start the Dragon Tongue dilly beans, 3 pounds
++0:01 start the Blue Lake dilly beans, 2 pounds
++0:00 [cook until fill]
++0:01 forget the Blue Lake
++0:02 put the Blue Lake back
++0:00 [cook until done]
+`;
 let plays: KitchenEvent[][];
 
 beforeAll(async () => {
@@ -24,6 +33,7 @@ beforeAll(async () => {
     playedEvents(LIBRARY, { ...wanted, recipe: "pickled-beets", script: LOST_BOIL }),
     playedEvents(LIBRARY, { recipe: "sauerkraut", weightLb: 5 }),
     playedEvents(LIBRARY, { ...wanted, recipe: "dilled-green-beans", variety: "Provider" }),
+    playedEvents(LIBRARY, { ...wanted, recipe: "dilled-green-beans", script: SHARED }),
   ]);
 }, 60_000);
 

@@ -15,20 +15,21 @@ type Told = { batch: string; load: string | undefined; jars: number; cmds: strin
 
 function toldOf(events: readonly KitchenEvent[]): Told[] {
   return events.flatMap((event) => {
-    if (event.type !== "batch-begun") return [];
+    if (event.type !== "batch-begun" && event.type !== "lot-added") return [];
+    const lot = event.type === "lot-added" ? event.id : event.batch;
     const loaded = events.find((one) => {
-      return one.type === "loaded" && one.parts.some(({ batch }) => batch === event.batch);
+      return one.type === "loaded" && one.parts.some(({ batch }) => batch === lot);
     });
     const load = loaded?.type === "loaded" ? loaded.load : undefined;
     const about = (one: KitchenEvent) => {
       const fields: Readonly<Record<string, unknown>> = one;
-      return [fields.batch, fields.owner, fields.load].some(
-        (id) => id === event.batch || id === load,
-      );
+      return [fields.batch, fields.owner, fields.load].some((id) => id === lot || id === load);
     };
     const cmds = events.filter((one) => about(one) && one !== event).map(({ cmd }) => cmd);
-    const jars = loaded?.type === "loaded" ? (loaded.parts[0]?.jars ?? 0) : 0;
-    return [{ batch: event.batch, load, jars, cmds: [...new Set(cmds)] }];
+    const part =
+      loaded?.type === "loaded" ? loaded.parts.find(({ batch }) => batch === lot) : undefined;
+    const jars = part?.jars ?? 0;
+    return [{ batch: lot, load, jars, cmds: [...new Set(cmds)] }];
   });
 }
 
@@ -91,7 +92,10 @@ function ownFact(told: Told | undefined, n: number, { die, t, side }: Own): obje
     { type: "jars-returned", batch, count: 1, jars: die() < 0.5 ? [number] : [] },
     { type: "jars-discarded", batch, count: 1, jars: [number] },
     { type: "lids-marked", batch, mark: side.charAt(1).toUpperCase() },
+    { type: "brew-made", batch, ...(die() < 0.5 ? { counted: true } : {}) },
     { type: "brew-told", batch, jars: [number], brew: 1 },
+    { type: "lot-abandoned", batch },
+    { type: "lot-restored", batch },
     { type: "tasted", batch, taster: null, scores: {}, words: `fine, says ${side}` },
     { type: "tasted", batch, taster: side, scores: { crunch: 1 + Math.floor(die() * 5) } },
     { type: "jars-moved", batch, place: die() < 0.5 ? "cellar" : `shelf ${side}` },
