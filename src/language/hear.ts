@@ -24,7 +24,7 @@ import type { Heard, Read } from "./heard.ts";
 import { isIntent, MEANINGS } from "./intents/all.ts";
 import type { Models } from "./model/linear-model.ts";
 import { shippedModels } from "./model/shipped.ts";
-import { asNamed, sealsMeant, withJars, withLots } from "./named-jars.ts";
+import { asNamed, sealsMeant, withJars, withLots, withoutPutRight } from "./named-jars.ts";
 import { type Recalled, recalled } from "./own-words.ts";
 import { readIn } from "./reader.ts";
 import { withoutFirstThoughts } from "./second-thoughts.ts";
@@ -48,8 +48,9 @@ export function hear(words: string, context: Context, models: Models = shippedMo
 
 /** Jars named by what is on them are heard as plain numbers, and then looked up. */
 function ofJars(words: string, context: Context, models: Models): Heard {
-  const named = jarsNamed(words, context);
-  if (named) {
+  const all = jarsNamed(words, context);
+  if (all) {
+    const named = withoutPutRight(all);
     const about = { ...context, jarsSaid: named.jars };
     const heard = plainlyHeard(sealsMeant(named.text, context), about, models);
     const commands = withJars(heard.commands, named, context);

@@ -85,9 +85,26 @@ function commandsFor(command: Command, named: JarsNamed, context: Context): Comm
   return others ? [...each, all] : each;
 }
 
+/** A jar that is put right at once: "P four, no wait, P five". A "no" alone may be of its seal. */
+const PUT_RIGHT = new RegExp(
+  "\\bjar (\\d\\d),? (?:no,? wait|no,? sorry|wait,? no|sorry|i mean|i meant|make that|make it|" +
+    "scratch that|or rather|correction),? (?:it (?:is|was) |that (?:is|was) )?jar (\\d\\d)\\b",
+  "gi",
+);
+
+/** The same without jars that were taken back for another. */
+export function withoutPutRight(named: JarsNamed): JarsNamed {
+  const jars = new Map(named.jars);
+  const text = named.text.replace(PUT_RIGHT, (_, first: string, meant: string) => {
+    jars.delete(Number(first));
+    return `jar ${meant}`;
+  });
+  return { text, jars };
+}
+
 /** Whether jars beside a report that was understood without them are what it is about. */
 function mayBeAbout({ intent, slots, ref }: Command, { jars }: JarsNamed): boolean {
-  const { cost, slots: has } = MEANINGS[intent];
+  const { cost, slots: has, ofRecord } = MEANINGS[intent];
   // "S five, I think, yes, S five" is one jar.
   const each = new Set(
     [...jars.values()].map(({ refs, number }) => JSON.stringify([refs, number])),
@@ -95,7 +112,8 @@ function mayBeAbout({ intent, slots, ref }: Command, { jars }: JarsNamed): boole
   const others = "count" in slots && slots.count !== each.size;
   // "The bottom fell out of one in the pot": a vessel is no lot.
   const named = "target" in slots && (ref?.recorded.length ?? 0) > 0;
-  return "jars" in has && cost !== "clearing" && !named && !others;
+  const ofJars = "jars" in has || ("target" in has && ofRecord === true);
+  return ofJars && cost !== "clearing" && !named && !others;
 }
 
 /** The commands with the jars they are about; undefined where one of those named is in none. */
@@ -113,10 +131,13 @@ export function withJars(
     return commandsFor(withSlots(only, { jars }), named, context);
   }
   if (commands.length === 0 || used.size < named.jars.size) return undefined;
-  return commands.flatMap((command) => {
+  const each = commands.flatMap((command) => {
     const about = commandsFor(command, named, context);
     return about.length > 0 ? about : [command];
   });
+  // "Nineteen sealed, D three didn't": the nineteen are those that are left then.
+  const sealed = each.filter(({ intent }) => intent === "sealed");
+  return [...each.filter(({ intent }) => intent !== "sealed"), ...sealed];
 }
 
 /** The commands about those of the lots that fit; undefined where none is about lots on record. */
@@ -148,6 +169,6 @@ export function asNamed(piece: string, { jars }: JarsNamed): string {
 /** "P three and B one didn't", or nothing but jars where those are asked for. */
 export function sealsMeant(text: string, { question }: Context): string {
   const whole = text.replace(/\b(jar [\d and]+ (?:didn['’]?t|did not))\s*[.!]*$/i, "$1 seal");
-  if (question?.kind !== "jars") return whole;
+  if (question?.kind !== "jars" && question?.key !== "seals") return whole;
   return whole.replace(/^((?:just |only )?jar [\d and]+)[.!]*$/i, "$1 did not seal");
 }

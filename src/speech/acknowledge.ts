@@ -230,7 +230,7 @@ export function acknowledgement(
   const uncovered = facts.some((fact) => fact.type === "cover");
   // That they have cooled goes without saying once their seals are checked.
   const checked = facts.some(({ type }) => type === "sealed" || type === "seal-failed");
-  for (const fact of facts) {
+  for (const fact of byLots(facts)) {
     if (uncovered && fact.type === "water-low") continue;
     if (checked && fact.type === "stage-done") continue;
     const told = { state, before, now };
@@ -238,6 +238,21 @@ export function acknowledgement(
     if (text) parts.push({ ...whose(told, fact), text, plain: isPlain(fact, text) });
   }
   return inOne(parts);
+}
+
+/** Seals of one lot that were told of in several loads, told in one. */
+function byLots(facts: readonly DatedFact[]): DatedFact[] {
+  const told = new Map<string, DatedFact>();
+  facts.forEach((fact, at) => {
+    const seals = fact.type === "sealed" || fact.type === "seal-failed";
+    const key = seals ? `${fact.type} ${fact.batch}` : `${at}`;
+    const before = told.get(key);
+    const alike = seals && before?.type === fact.type ? before : undefined;
+    const count = (alike?.count ?? 0) + (seals ? fact.count : 0);
+    const jars = seals ? [...(alike?.jars ?? []), ...(fact.jars ?? [])] : [];
+    told.set(key, seals ? { ...fact, count, jars } : fact);
+  });
+  return [...told.values()];
 }
 
 /**

@@ -128,6 +128,18 @@ describe("a jar by its mark", () => {
     expect(facts("D4's in the fridge")).toMatchObject([{ type: "jars-moved", jars: [4] }]);
   });
 
+  it("is the one meant in the end, where it is put right in the same breath", () => {
+    expect(facts("D four, no wait, D five got opened")).toEqual([opened(DRAGON, 5)]);
+    expect(facts("opened D four, I mean B one")).toEqual([opened(BEETS, 1)]);
+  });
+
+  it("tells of which lot a tasting is", () => {
+    const tasted = { type: "tasted", scores: { crunch: 5 } };
+    expect(facts("D one and D two were both great, crunch five")).toMatchObject([
+      { ...tasted, batch: DRAGON },
+    ]);
+  });
+
   it("that its lot does not have is refused", () => {
     expect(facts("opened D 12")).toEqual([expect.stringMatching(/has no jar 12; it has 1 to 8/)]);
     const kitchen = new Kitchen();

@@ -150,4 +150,22 @@ describe("lids called by their marks", () => {
     expect(review.batches.flatMap(({ heard }) => heard ?? [])).toEqual([]);
     expect(asked.at(-1)?.text).toMatch(/^1 did not seal\. What becomes of the jar/);
   });
+
+  it.each([
+    ["nine sealed, the odd one is D three", "6 sealed, failed: none", "3 sealed, failed: D3"],
+    ["ten sealed", "6 sealed, failed: none", "4 sealed, failed: none"],
+    ["P five, sorry, D two didn't seal", "0 sealed, failed: none", "0 sealed, failed: D2"],
+  ])("are all of them where the count is what is left: %s", async (text, provider, dragon) => {
+    expect(lids(await called(text))).toEqual([provider, dragon]);
+  });
+
+  it("failed where nothing but a mark is said to whether the others sealed", async () => {
+    const played = await called("P one didn't seal", "D four");
+    expect(lids(played)).toEqual(["0 sealed, failed: P1", "0 sealed, failed: D4"]);
+  });
+
+  it("of one lot are told in one, whichever loads they were in", async () => {
+    const played = await called("the Dragon Tongue all sealed");
+    expect(played.said.map(({ text }) => text)).toContain("4 of the Dragon Tongue sealed.");
+  });
 });

@@ -2,7 +2,7 @@
 import { REPROCESS_WITHIN_HOURS } from "../../reckon/trade-numbers.ts";
 import type { SlotsOf } from "../command.ts";
 import type { BatchOption, DatedFact, Disposition } from "../events.ts";
-import { findLot, jarsIn, type LotOf, liveParts, tally } from "../jars/lots.ts";
+import { findLot, jarsIn, type LotOf, liveParts, sum, tally } from "../jars/lots.ts";
 import { hotPackOf } from "../loads/hot-pack.ts";
 import { batchesOf, lotsOf, namesSort, ownerIds } from "../meant.ts";
 import { activeOwners, isLoad, runOfRole } from "../owners.ts";
@@ -76,7 +76,8 @@ export function decideSealed(deciding: Deciding<"sealed">): Decision {
   const left = ({ load, part }: OfLoad) => tally(state, load, part).unaccounted;
   const ready = open.filter((one) => !cooling.includes(one) && left(one) > 0);
   const finish = ready.flatMap(({ load }): DatedFact[] => endCooling(load, now));
-  if (slots.all) {
+  // "Nineteen sealed", where nineteen are left in all, is said of every one of them.
+  if (slots.all || (!slots.jars && slots.count === sum(ready, left))) {
     const facts = ready.map((one): DatedFact => {
       const { load, part } = one;
       return { type: "sealed", load: load.id, batch: part.lot, count: left(one), t: now };

@@ -21,6 +21,7 @@ const SHARED = `
 +0:01 start the Blue Lake dilly beans, 2 pounds
 +0:00 [cook until fill]
 +0:01 forget the Blue Lake
++0:00 yes
 +0:02 put the Blue Lake back
 +0:00 [cook until done]
 `;
@@ -88,7 +89,8 @@ function changed(
   const all = shown(after).review.batches;
   const merged = all.map((one) => plain(JSON.stringify(one)));
   return shown(log).review.batches.flatMap((one) => {
-    if (told.has(one.id) || one.loads.some((id) => told.has(id))) return [];
+    const within = [one.id, ...one.loads, ...one.sharesWith];
+    if (within.some((id) => told.has(id))) return [];
     return merged.includes(plain(JSON.stringify(toldApart(one, all)))) ? [] : [one.id];
   });
 }
