@@ -215,3 +215,11 @@ function warmReadings(batch: Batch): Deviation[] {
       });
   });
 }
+
+/** What was said once of the jars of several loads departs once. */
+export function eachOnce(all: readonly Deviation[]): Deviation[] {
+  const keyOf = ({ code, at, detail }: Deviation) => `${code} ${at} ${detail}`;
+  const heard = all.filter(({ code }) => code === "unheard");
+  const first = new Map(heard.toReversed().map((one) => [keyOf(one), one]));
+  return all.filter((one) => one.code !== "unheard" || first.get(keyOf(one)) === one);
+}

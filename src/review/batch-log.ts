@@ -3,7 +3,7 @@
  */
 
 import { agreedStep } from "../kitchen/day/course.ts";
-import { batchDeviations } from "../kitchen/deviations.ts";
+import { batchDeviations, eachOnce } from "../kitchen/deviations.ts";
 import { loadsWith, lotCounts } from "../kitchen/jars/canner-room.ts";
 import type { BatchLot } from "../kitchen/jars/jar.ts";
 import { shortForms } from "../kitchen/jars/jar-ids.ts";
@@ -199,7 +199,10 @@ export function batchLog(
     readings: readings
       .sort((a, b) => a.at - b.at)
       .map(({ at, what, value, unit }) => ({ at: iso(state, at), what, value, unit })),
-    deviations: deviations.map(({ only: _, ...one }) => ({ ...one, at: iso(state, one.at) })),
+    deviations: eachOnce(deviations).map(({ only: _, ...one }) => ({
+      ...one,
+      at: iso(state, one.at),
+    })),
     notes: batch.notes.map(({ at, text }) => ({ at: iso(state, at), text })),
     heard: (loads.length > 0 ? loads : [batch]).flatMap((one) => heardOf(state, one)),
     ...judged,

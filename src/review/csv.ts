@@ -92,16 +92,20 @@ function rowsOf(log: BatchLog): Cell[][] {
   return rows;
 }
 
-/** One row for each lot, and one for each variety over all its lots. */
-export function comparisonCsv({ lots, varieties }: Comparison): string {
+/**
+ * One row for each lot, one for each variety over all its lots, and one for each score that was
+ * given at a tasting.
+ */
+export function comparisonCsv({ lots, varieties, scores }: Comparison): string {
   const names =
     "row,recipe,title,variety,batch,lots,begun,jar,weight_lb,jars,jars_per_lb,pints_per_lb," +
-    "sealed,checked,seal_low,seal_high,failed,spoiled,opened,hands_on_min,deviations,verdict";
+    "sealed,checked,seal_low,seal_high,failed,spoiled,opened,hands_on_min,deviations,verdict," +
+    "score,value";
   const ofLots = lots.map((line): Cell[] => [
     ...["lot", line.recipe, line.title, line.variety, line.batch, 1, line.begun, line.jar],
     ...[line.weightLb, line.jars, line.jarsPerLb, line.pintsPerLb],
     ...[line.checked.sealed, line.checked.of, null, null, line.failed, line.spoiled, line.opened],
-    ...[line.handsOnMinutes, line.deviations.join(" "), line.verdict],
+    ...[line.handsOnMinutes, line.deviations.join(" "), line.verdict, null, null],
   ]);
   const ofVarieties = varieties.map((line): Cell[] => {
     const verdicts = Object.entries(line.verdicts).map(([verdict, count]) => `${count} ${verdict}`);
@@ -110,8 +114,16 @@ export function comparisonCsv({ lots, varieties }: Comparison): string {
       ...["variety", line.recipe, line.title, line.variety, null, line.lots, null, line.jar],
       ...[line.weightLb, line.jars, line.jarsPerLb, line.pintsPerLb],
       ...[line.seal?.sealed, line.seal?.of, ...interval, null, line.spoiled, line.opened],
-      ...[line.handsOnMinutes, null, verdicts.join(" ")],
+      ...[line.handsOnMinutes, null, verdicts.join(" "), null, null],
     ];
   });
-  return csv(names.split(","), [...ofLots, ...ofVarieties]);
+  const { recipe = null, title = null } = lots[0] ?? {};
+  const ofScores = scores.flatMap(({ name, rows }) => {
+    return rows.flatMap(({ thing, scores: given }) => {
+      return given.map((value): Cell[] => {
+        return ["score", recipe, title, thing, ...Array(18).fill(null), name, value];
+      });
+    });
+  });
+  return csv(names.split(","), [...ofLots, ...ofVarieties, ...ofScores]);
 }

@@ -74,6 +74,18 @@ async function plainEvents(): Promise<KitchenEvent[]> {
   return [...opening(lots[0]?.[0]?.t ?? 0), ...lots.flatMap((lot, i) => moved(lot, i, i + 1))];
 }
 
+/** Three lots that share their pots and fill three loads. */
+async function sharedEvents(): Promise<KitchenEvent[]> {
+  const script = `
+0:01 start the Dragon Tongue dilly beans, 3 pounds
++0:00 start the Blue Lake dilly beans, 3 pounds
++0:00 [cook until done]
+`;
+  const beans = { recipe: "dilled-green-beans", variety: "Provider", weightLb: 4 } as const;
+  const events = await playedEvents(LIBRARY, { ...beans, jar: "pint", script });
+  return [...opening(begunOf(events).t), ...events];
+}
+
 /** Sauerkraut in its crock, whose temperature is read each morning and evening. */
 async function crockEvents(days: number): Promise<KitchenEvent[]> {
   const events = await playedEvents(LIBRARY, { recipe: "sauerkraut", weightLb: 25 });
@@ -147,6 +159,7 @@ export async function makePages(): Promise<MadePages> {
   await make("longest", longest, ["270814-1"]);
   await make("longest-compared", long, ["--compare", "dilled-green-beans"]);
   await make("longest-season", long, ["--season", "2027"]);
+  await make("lots", kept(await sharedEvents()), ["270814-1"]);
   await make("crock", kept(await crockEvents(28)), ["270814-1"]);
   await make("cure", kept(await playedAlone("bread-and-butter-pickles")), ["270814-1"]);
   const done = () => {

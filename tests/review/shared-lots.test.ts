@@ -232,6 +232,7 @@ describe("what is printed", () => {
       expect(lines.map(({ row, variety }) => `${row} ${variety}`)).toEqual([
         ...["lot Provider", "lot Dragon Tongue", "lot Blue Lake"],
         ...["variety Provider", "variety Dragon Tongue", "variety Blue Lake"],
+        "score Dragon Tongue",
       ]);
       expect(lines[3]).toMatchObject({ sealed: "8", checked: "8", seal_low: "0.676", opened: "2" });
       const season = await run("--season", "2027", "--csv");

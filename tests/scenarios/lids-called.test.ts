@@ -168,4 +168,12 @@ describe("lids called by their marks", () => {
     const played = await called("the Dragon Tongue all sealed");
     expect(played.said.map(({ text }) => text)).toContain("4 of the Dragon Tongue sealed.");
   });
+
+  it("leave one doubt of a batch where what was said touches several loads", async () => {
+    const { review } = await called("hm, some of them look odd to me");
+    const [provider, dragon] = review.batches.map(({ deviations }) => deviations);
+    for (const list of [provider, dragon]) {
+      expect(list?.filter(({ code }) => code === "unheard")).toHaveLength(1);
+    }
+  });
 });
