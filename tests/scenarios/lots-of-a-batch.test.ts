@@ -79,7 +79,7 @@ describe("a lot that joins late", () => {
     const played = await play([], `${LATE}+0:00 yes\n+0:00 [cook until done]`);
     const asked = played.asked.map(({ text }) => text);
     expect(asked).toContain(
-      "Is there enough of brine for the Blue Lake, too? Yes, or no for its own.",
+      "Is there enough brine for the Blue Lake, too? Yes, or no for its own.",
     );
     expect(asked.filter((text) => text.includes("vinegar"))).toHaveLength(1);
     expect(asked).toContain("For Blue Lake: Lids: new or used?");

@@ -152,7 +152,7 @@ function colorBeside(state: State, recipe: Recipe, said: string | undefined): st
 /** "Is there enough brine for the Blue Lake, too?" */
 function enoughQuestion(batch: Batch, made: StageRun, { variety }: Lot): string {
   const more = variety ? `the ${variety}` : lower(batch.recipe.title);
-  return `Is there enough of ${potOf(made)} for ${more}, too? Yes, or no for its own.`;
+  return `Is there enough ${potOf(made)} for ${more}, too? Yes, or no for its own.`;
 }
 
 /** A running lot that could not be told from another of the recipe. */
