@@ -96,7 +96,12 @@ async function tryEars(
       onUnheard({ nearest }) {
         if (nearest) tell(`Heard something like "${nearest}", but not clearly. Once more, please.`);
       },
-      onLevel: (level) => levels.push(level),
+      onLevel(level) {
+        // Only what comes in shows that it can listen.
+        if (levels.push(level) === 1) {
+          tell(`Listening. Please say: "${[...wakeWords, "what", "now"].join(" ")}".`);
+        }
+      },
       onProblem(message) {
         troubled = true;
         problem(message);
@@ -108,7 +113,6 @@ async function tryEars(
       callOff();
       ears.stop().then(resolve);
     };
-    tell(`Listening. Please say: "${[...wakeWords, "what", "now"].join(" ")}".`);
     ears.start(CHECK_GRAMMAR);
   });
   const loudestDb = levels.length > 0 ? Math.max(...levels.map((each) => each.levelDb)) : undefined;

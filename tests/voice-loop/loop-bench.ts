@@ -35,14 +35,14 @@ export const CONDITIONS: Condition[] = [
 /** What the loop needs and this machine lacks, in words; undefined where nothing is missing. */
 export function missingForLoop(): string | undefined {
   const loaded = loadSphinx();
-  if ("missing" in loaded) return loaded.missing;
+  if ("missing" in loaded) return loaded.missing.join();
   const speaks = !spawnSync("espeak-ng", ["--version"], { stdio: "ignore" }).error;
   return speaks ? undefined : "espeak-ng";
 }
 
 export function makeRecognizer(wakeWords = WAKE_WORDS): Recognizer {
   const loaded = loadSphinx();
-  if ("missing" in loaded) throw new Error(loaded.missing);
+  if ("missing" in loaded) throw new Error(loaded.missing.join());
   return new Recognizer(loaded.library, loaded.modelFolder, wakeWords);
 }
 

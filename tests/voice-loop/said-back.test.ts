@@ -70,7 +70,7 @@ function heardBack(recognizer: Recognizer, speech: Int16Array): string[] {
 describe.skipIf(missing)("what it says", () => {
   it("can be written to a file and recognized back word by word", async () => {
     const loaded = loadSphinx();
-    if ("missing" in loaded) throw new Error(loaded.missing);
+    if ("missing" in loaded) throw new Error(loaded.missing.join());
     const recognizer = new Recognizer(loaded.library, loaded.modelFolder, []);
     recognizer.expect({ rules: RULES, command: "command" });
     let all = 0;

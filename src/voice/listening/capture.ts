@@ -54,6 +54,12 @@ export function findRecorder(
   return undefined;
 }
 
+/** What is missing before this source can be opened, in words. */
+export function recorderMissing(source: CaptureSource): string[] {
+  if (source.from === "file" || findRecorder(source.searchPath, process.platform)) return [];
+  return ["a program that records"];
+}
+
 /** Turns bytes in chunks of any size into whole samples. */
 function samplesOf(onSamples: (samples: Int16Array) => void): (chunk: Buffer) => void {
   let odd: Buffer = Buffer.alloc(0);

@@ -118,13 +118,14 @@ export class ChildEars implements EarsPort {
   private problem(what: "ears" | "microphone" | "grammar", message: string): string {
     if (what === "grammar") return `Listening continues with the earlier words: ${message}.`;
     const name = what === "ears" ? "Listening is not possible" : "The microphone gives nothing";
-    const advice = what === "ears" || !this.recorderIsThere() ? this.advice(what) : "";
-    return `${name}: ${message}. Typing goes on. ${advice}`.trim();
+    const advice = what === "ears" ? [this.advice("ears")] : [];
+    if (!this.recorderIsThere()) advice.push(this.advice("microphone"));
+    return [`${name}: ${message}. Typing goes on.`, ...advice].join(" ");
   }
 
   private recorderIsThere(): boolean {
-    const { searchPath, platform = process.platform } = this.parts;
-    return findRecorder(searchPath, platform) !== undefined;
+    const { searchPath, setup, platform = process.platform } = this.parts;
+    return setup.source.from === "file" || findRecorder(searchPath, platform) !== undefined;
   }
 
   private advice(what: AdviceFor): string {

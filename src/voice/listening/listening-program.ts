@@ -5,7 +5,7 @@
  */
 import type { EarsGrammar } from "../../ports/ears.ts";
 import { Retry } from "../retry.ts";
-import { type Capture, startCapture } from "./capture.ts";
+import { type Capture, recorderMissing, startCapture } from "./capture.ts";
 import { Listener } from "./listener.ts";
 import {
   jsonLines,
@@ -30,7 +30,8 @@ const clock = {
 function makeListener(setup: ListeningSetup): Listener | undefined {
   const loaded = loadSphinx(setup.modelFolder);
   if ("missing" in loaded) {
-    report({ is: "problem", what: "ears", message: `${loaded.missing} is missing` });
+    const missing = [...loaded.missing, ...recorderMissing(setup.source)].join(", ");
+    report({ is: "problem", what: "ears", message: `missing: ${missing}` });
     return undefined;
   }
   const { library, modelFolder } = loaded;

@@ -105,13 +105,13 @@ export class Recognizer {
   /** @throws Error when the library refuses the model */
   constructor(library: SphinxLibrary, modelFolder: string, wakeWords: readonly string[]) {
     const model = {
-      "-hmm": join(modelFolder, "en-us"),
-      "-dict": join(modelFolder, "cmudict-en-us.dict"),
+      hmm: join(modelFolder, "en-us"),
+      dict: join(modelFolder, "cmudict-en-us.dict"),
     };
     this.wakeWords = wakeWords;
     this.commands = new SphinxDecoder(library, model);
     // With triphones the loop is a hundred times slower and no better.
-    this.phones = new SphinxDecoder(library, { ...model, "-allphone_ci": "yes" });
+    this.phones = new SphinxDecoder(library, { ...model, allphone_ci: "yes" });
     this.phones.loopPhones();
     this.second = new SphinxDecoder(library, model);
   }

@@ -9,7 +9,7 @@ export type Segment = { word: string; from: number; to: number; score: number };
 export type Decoded = { text: string; score: number; segments: Segment[] };
 
 /** Beams wider than the library's own gain about a point of accuracy at little cost. */
-const BEAMS = { "-beam": "1e-80", "-pbeam": "1e-80", "-wbeam": "1e-60" };
+const BEAMS = { beam: "1e-80", pbeam: "1e-80", wbeam: "1e-60" };
 
 /** One decoder of the library. Calls must not overlap. */
 export class SphinxDecoder {
@@ -19,9 +19,7 @@ export class SphinxDecoder {
   /** @throws Error when the library refuses the model */
   constructor(library: SphinxLibrary, options: Record<string, string>) {
     this.library = library;
-    const words = Object.entries({ ...BEAMS, ...options }).flat();
-    const rest = words.flatMap((word) => ["str", word]);
-    const config = library.config(null, library.knownArguments(), 0, ...rest, "void *", null);
+    const config = library.config({ ...BEAMS, ...options });
     if (!config) throw new Error("the recognizer refused its settings");
     this.handle = library.init(config) ?? undefined;
     library.freeConfig(config);

@@ -5,38 +5,67 @@ import koffi from "koffi";
 /** Handles into the library, only ever passed back to it. */
 export type Native = object | bigint;
 
-/** Where the recognizer's library and its English model are. */
-type SphinxPlaces = { base: string; library: string; modelFolder: string };
-
 const MODEL_FOLDERS = [
   "/usr/share/pocketsphinx/model/en-us",
   "/usr/local/share/pocketsphinx/model/en-us",
   "/opt/homebrew/share/pocketsphinx/model/en-us",
 ];
 
+/** Where package managers put libraries that the system's own search does not look for. */
+const LIBRARY_FOLDERS = ["", "/usr/local/lib/", "/opt/homebrew/lib/"];
+
 /**
- * The calls used from libpocketsphinx (versions 0.8 to "5 prealpha", which distributions carry).
+ * The calls used from libpocketsphinx (0.8 to "5 prealpha", and 5, whose calls have other names).
  * Scores are logarithms in the library's own base.
  */
 export type SphinxLibrary = ReturnType<typeof bind>;
 
-function bind(places: SphinxPlaces) {
-  const base = koffi.load(places.base);
-  const sphinx = koffi.load(places.library);
+const NAMED = "void *decoder, const char *name";
+
+type Library = ReturnType<typeof koffi.load>;
+
+/** What differs from one version to the other: names, and how settings are given. */
+function bindEarlier(sphinx: Library, base: Library) {
+  const config = base.func("void *cmd_ln_init(void *inout, void *defn, int strict, ...)");
+  const known = sphinx.func("void *ps_args()");
   return {
     silence: base.func("void err_set_logfp(void *fp)"),
-    config: base.func("void *cmd_ln_init(void *inout, void *defn, int strict, ...)"),
+    /** A configuration of these settings, by their names without a dash. */
+    config(settings: Record<string, string>): Native | null {
+      const words = Object.entries(settings).flatMap(([name, value]) => [`-${name}`, value]);
+      return config(null, known(), 0, ...words.flatMap((each) => ["str", each]), "void *", null);
+    },
     freeConfig: base.func("int cmd_ln_free_r(void *config)"),
-    knownArguments: sphinx.func("void *ps_args()"),
+    setGrammar: sphinx.func(`int ps_set_jsgf_string(${NAMED}, const char *s)`),
+    setPhoneLoop: sphinx.func(`int ps_set_allphone_file(${NAMED}, void *path)`),
+    select: sphinx.func(`int ps_set_search(${NAMED})`),
+  };
+}
+
+function bindFive(sphinx: Library): ReturnType<typeof bindEarlier> {
+  const init = sphinx.func("void *ps_config_init(void *defn)");
+  const set = sphinx.func(
+    "void *ps_config_set_str(void *config, const char *name, const char *value)",
+  );
+  return {
+    silence: sphinx.func("void err_set_logfp(void *fp)"),
+    config(settings) {
+      const config = init(null);
+      for (const [name, value] of Object.entries(settings)) set(config, name, value);
+      return config;
+    },
+    freeConfig: sphinx.func("int ps_config_free(void *config)"),
+    setGrammar: sphinx.func(`int ps_add_jsgf_string(${NAMED}, const char *s)`),
+    setPhoneLoop: sphinx.func(`int ps_add_allphone_file(${NAMED}, void *path)`),
+    select: sphinx.func(`int ps_activate_search(${NAMED})`),
+  };
+}
+
+function bind(sphinx: Library, base: Library | undefined) {
+  return {
+    ...(base ? bindEarlier(sphinx, base) : bindFive(sphinx)),
     init: sphinx.func("void *ps_init(void *config)"),
     free: sphinx.func("int ps_free(void *decoder)"),
-    setGrammar: sphinx.func(
-      "int ps_set_jsgf_string(void *decoder, const char *name, const char *s)",
-    ),
-    setPhoneLoop: sphinx.func(
-      "int ps_set_allphone_file(void *decoder, const char *name, void *path)",
-    ),
-    select: sphinx.func("int ps_set_search(void *decoder, const char *name)"),
     addWord: sphinx.func(
       "int ps_add_word(void *decoder, const char *w, const char *phones, int up)",
     ),
@@ -60,26 +89,42 @@ function bind(places: SphinxPlaces) {
   };
 }
 
+/** The first library of this name that loads, or undefined. `version`: as in its file's name. */
+function load(name: string, version: string): Library | undefined {
+  const file = process.platform === "darwin" ? `${name}${version}.dylib` : `${name}.so${version}`;
+  for (const folder of LIBRARY_FOLDERS) {
+    try {
+      return koffi.load(folder + file);
+    } catch {}
+  }
+  return undefined;
+}
+
+function loadAny(): SphinxLibrary | undefined {
+  const base = load("libsphinxbase", ".3");
+  const earlier = base && load("libpocketsphinx", ".3");
+  const sphinx = earlier ?? load("libpocketsphinx", ".5") ?? load("libpocketsphinx", "");
+  try {
+    return sphinx && bind(sphinx, earlier && base);
+  } catch {
+    return undefined;
+  }
+}
+
 /**
  * Loads the library and finds the model.
- * @returns the library, or what is missing in words
+ * @returns the library, or all that is missing, in words
  */
 export function loadSphinx(
   modelFolder?: string,
-): { library: SphinxLibrary; modelFolder: string } | { missing: string } {
+): { library: SphinxLibrary; modelFolder: string } | { missing: string[] } {
   const folder = (modelFolder ? [modelFolder] : MODEL_FOLDERS).find((each) =>
     existsSync(join(each, "en-us", "mdef")),
   );
-  if (!folder) return { missing: "the English model of pocketsphinx" };
-  const [base, library] =
-    process.platform === "darwin"
-      ? ["libsphinxbase.3.dylib", "libpocketsphinx.3.dylib"]
-      : ["libsphinxbase.so.3", "libpocketsphinx.so.3"];
-  try {
-    const bound = bind({ base, library, modelFolder: folder });
-    bound.silence(null);
-    return { library: bound, modelFolder: folder };
-  } catch {
-    return { missing: "the library pocketsphinx" };
-  }
+  const library = loadAny();
+  library?.silence(null);
+  if (folder && library) return { library, modelFolder: folder };
+  const missing = library ? [] : ["the library pocketsphinx"];
+  if (!folder) missing.push("the English model of pocketsphinx");
+  return { missing };
 }
