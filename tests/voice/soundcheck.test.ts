@@ -85,5 +85,6 @@ describe("a sound check", () => {
   it("passes on what the ears report, and ends", async () => {
     const result = await check((events) => events.onProblem("no program that records"));
     expect(result.problems).toEqual(["no program that records"]);
+    expect(lines.join()).not.toContain("Listening");
   });
 });

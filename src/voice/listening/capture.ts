@@ -1,4 +1,4 @@
-import { type ChildProcess, spawn } from "node:child_process";
+import { type ChildProcess, spawn, spawnSync } from "node:child_process";
 import { createReadStream } from "node:fs";
 import type { Readable } from "node:stream";
 import { setTimeout as wait } from "node:timers/promises";
@@ -22,6 +22,34 @@ export type Capture = { stop(): void };
 /** A microphone that gives no sound for this long has gone away, in ms. */
 const STALLED_MS = 5_000;
 
+/** How long ffmpeg may take to list the devices, in ms. */
+const LISTING_MS = 5_000;
+
+/**
+ * The first sound device that ffmpeg lists on Windows, which has no name for the usual one.
+ * `listing`: what `-list_devices` prints, in either of its forms, the type beside a name or above.
+ */
+export function firstSoundDevice(listing: string): string | undefined {
+  const below = listing.split("DirectShow audio devices")[1];
+  return (/"([^"@]+)"/.exec(below ?? "") ?? /"([^"@]+)" \(audio\)/.exec(listing))?.[1];
+}
+
+/** The arguments as they are started: with the device's name where the system wants one. */
+function named(program: string, args: string[]): string[] {
+  if (!args.includes(DEVICE)) return args;
+  const asked = "-hide_banner -list_devices true -f dshow -i dummy".split(" ");
+  const { stderr } = spawnSync(program, asked, {
+    encoding: "utf8",
+    timeout: LISTING_MS,
+    windowsHide: true,
+  });
+  const device = firstSoundDevice(stderr ?? "") ?? "default";
+  return args.map((each) => (each === DEVICE ? `audio=${device}` : each));
+}
+
+/** Stands for the device until it is known. */
+const DEVICE = "audio=?";
+
 /** The programs that record, with their arguments for raw 16 kHz mono. */
 const RECORDERS: [string, (platform: NodeJS.Platform) => string[] | undefined][] = [
   ["arecord", () => "-q -t raw -f S16_LE -r 16000 -c 1".split(" ")],
@@ -32,7 +60,7 @@ const RECORDERS: [string, (platform: NodeJS.Platform) => string[] | undefined][]
       const inputs: Partial<Record<NodeJS.Platform, string>> = {
         linux: "-f alsa -i default",
         darwin: "-f avfoundation -i :0",
-        win32: "-f dshow -i audio=default",
+        win32: `-f dshow -i ${DEVICE}`,
       };
       const input = inputs[platform];
       if (!input) return undefined;
@@ -80,7 +108,8 @@ export function startCapture(source: CaptureSource, events: CaptureEvents): Capt
     queueMicrotask(() => events.onEnd({ over: false, reason: "no program that records" }));
     return { stop: () => {} };
   }
-  const child = spawn(recorder.program, recorder.args, { stdio: ["ignore", "pipe", "pipe"] });
+  const args = named(recorder.program, recorder.args);
+  const child = spawn(recorder.program, args, { stdio: ["ignore", "pipe", "pipe"] });
   return followRecorder(child, events);
 }
 

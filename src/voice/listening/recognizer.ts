@@ -107,6 +107,8 @@ export class Recognizer {
     const model = {
       hmm: join(modelFolder, "en-us"),
       dict: join(modelFolder, "cmudict-en-us.dict"),
+      // Version 5 has it off unless told.
+      remove_noise: "yes",
     };
     this.wakeWords = wakeWords;
     this.commands = new SphinxDecoder(library, model);

@@ -89,6 +89,9 @@ function bind(sphinx: Library, base: Library | undefined) {
   };
 }
 
+/** Version 5 is numbered 4 or 5, by its release. */
+const FIVE = [".5", ".4", ""];
+
 /** The first library of this name that loads, or undefined. `version`: as in its file's name. */
 function load(name: string, version: string): Library | undefined {
   const file = process.platform === "darwin" ? `${name}${version}.dylib` : `${name}.so${version}`;
@@ -103,7 +106,7 @@ function load(name: string, version: string): Library | undefined {
 function loadAny(): SphinxLibrary | undefined {
   const base = load("libsphinxbase", ".3");
   const earlier = base && load("libpocketsphinx", ".3");
-  const sphinx = earlier ?? load("libpocketsphinx", ".5") ?? load("libpocketsphinx", "");
+  const sphinx = earlier ?? FIVE.map((each) => load("libpocketsphinx", each)).find((each) => each);
   try {
     return sphinx && bind(sphinx, earlier && base);
   } catch {

@@ -4,6 +4,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import {
   type CaptureSource,
   findRecorder,
+  firstSoundDevice,
   startCapture,
 } from "../../../src/voice/listening/capture.ts";
 import { FakePrograms } from "../fake-programs.ts";
@@ -50,6 +51,25 @@ describe("sound from a file", () => {
     const { end } = await captured({ from: "file", path: "/nowhere/sound.raw", paced: false });
     expect(end).toMatchObject({ over: false });
     expect(end.reason).toContain("/nowhere/sound.raw");
+  });
+});
+
+describe("the sound device that ffmpeg lists", () => {
+  it.each([
+    [
+      "with its type",
+      '"Camera" (video)\n  Alternative name "@a"\n"Mic (USB)" (audio)\n"B" (audio)',
+    ],
+    [
+      "under a heading",
+      'DirectShow video devices\n"Camera"\nDirectShow audio devices\n "Mic (USB)"\n "B"',
+    ],
+  ])("%s is taken by its name", (_form, listing) => {
+    expect(firstSoundDevice(listing)).toBe("Mic (USB)");
+  });
+
+  it("is none where only a camera is listed", () => {
+    expect(firstSoundDevice('"Camera" (video)\n  Alternative name "@a"')).toBeUndefined();
   });
 });
 

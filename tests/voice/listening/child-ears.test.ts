@@ -90,11 +90,13 @@ describe("the ears, a separate program", () => {
     expect(performance.now() - started).toBeLessThan(3000);
   });
 
-  it("without their library say so once, with the command that installs it", async () => {
+  it("without their library name all that is missing, and how to get it", async () => {
     programs.add("apt", "");
     open(built, { modelFolder: "/nowhere" });
     await expect.poll(() => problems.length, { timeout: 6000 }).toBe(1);
+    expect(problems[0]).toContain("the English model of pocketsphinx, a program that records");
     expect(problems[0]).toContain("sudo apt install libpocketsphinx3 pocketsphinx-en-us");
+    expect(problems[0]).toContain("sudo apt install alsa-utils");
     await new Promise((resolve) => setTimeout(resolve, 1500));
     expect(problems).toHaveLength(1);
   });
