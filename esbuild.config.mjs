@@ -29,6 +29,7 @@ const WHOLE = [
   "src/commands/recipes/check.ts",
   "src/commands/record/labels.ts",
   "src/commands/record/pantry.ts",
+  "src/commands/day/heap.ts",
   "src/commands/recipes/recipes.ts",
   "src/commands/reckon/reckon.ts",
   "src/commands/reckon/reckon-recipe.ts",

@@ -13,6 +13,10 @@ export const RUNNERS: Record<Exclude<CommandName, "open" | "help">, Runner> = {
     return rehearseOnMachine(args, machine);
   },
   recipes: async (args, machine) => {
+    if (args.some((arg) => /^--for(?:=|$)/.test(arg))) {
+      const { asksOfHeap, heapCommand } = await import("./day/heap.ts");
+      if (asksOfHeap(args)) return heapCommand(args, planIo(machine));
+    }
     const { recipesCommand } = await import("./recipes/recipes.ts");
     return inUnits(machine, await recipesCommand(args, recipeIo(machine)));
   },
@@ -41,14 +45,7 @@ export const RUNNERS: Record<Exclude<CommandName, "open" | "help">, Runner> = {
   },
   plan: async (args, machine) => {
     const { planCommand } = await import("./day/plan.ts");
-    return planCommand(args, {
-      library: machine.library,
-      kitchen: () => keptState(machine),
-      zone: machine.zone,
-      nowMs: Date.now(),
-      elapsedMs: () => performance.now(),
-      record: machine,
-    });
+    return planCommand(args, planIo(machine));
   },
   review: async (args, machine) =>
     (await import("./record/review.ts")).reviewCommand(args, machine),
@@ -121,6 +118,17 @@ export class CannotRead extends Error {}
 export const READERS: ReadonlySet<string> = new Set([
   ...["review", "pantry", "labels", "seeds", "words", "export", "reminders"],
 ]);
+
+function planIo(machine: Machine): import("./day/plan.ts").PlanIo {
+  return {
+    library: machine.library,
+    kitchen: () => keptState(machine),
+    zone: machine.zone,
+    nowMs: Date.now(),
+    elapsedMs: () => performance.now(),
+    record: machine,
+  };
+}
 
 function recipeIo(machine: Machine): import("./recipes/recipe-io.ts").RecipeIo {
   const kitchen = () => keptKitchen(machine);

@@ -2,8 +2,10 @@
  * What a person has asked for or reported, once it is understood: the kitchen's only input besides
  * the passing of time. Slot names and meanings are those of the published command line.
  */
+
 import type { Untested } from "../recipe/foods/food-gate.ts";
 import type { JarSize, Method, Pack } from "../recipe/recipe.ts";
+import type { HeapOffer, HeapSaid, LotToPlan } from "./day/wanted.ts";
 import type { Sign, SpoilSign } from "./facts/fields.ts";
 import type { Term } from "./glossary.ts";
 import type { HeardDoubt } from "./heard-doubt.ts";
@@ -30,9 +32,6 @@ type Targeted = { target?: string };
 
 /** When it happened, where that was said: local ISO time without an offset. */
 type Timed = { at?: string };
-
-/** A batch to be planned, as it was said. */
-export type LotToPlan = { recipe: string; variety?: string; weightLb?: number };
 
 /** Where the lids were said to stand out of the water. */
 type Uncovered = { uncovered?: true };
@@ -153,6 +152,7 @@ export type SlotsOf = {
     change?: string;
     planned?: DayPlan;
   };
+  heap: { heaps?: HeapSaid[]; finishBy?: string; offers?: HeapOffer[] };
   done: Targeted & Timed;
   repeat: { slower?: true; louder?: true };
   "what-now": Nothing;

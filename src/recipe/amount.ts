@@ -27,7 +27,7 @@ function singular(word: string): string {
 export function plural(word: string, count: number): string {
   if (count <= 1 || word === "") return word;
   if (/[^aeiou]y$/.test(word)) return word.replace(/y$/, "ies");
-  return /(s|x|ch|sh)$/.test(word) ? `${word}es` : `${word}s`;
+  return /(s|x|ch|sh|[^aeiou]o)$/.test(word) ? `${word}es` : `${word}s`;
 }
 
 /** Takes an amount apart; undefined where there is no number, or none from 0 to 100,000. */

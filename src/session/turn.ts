@@ -24,6 +24,7 @@ import type { Carried } from "./carried.ts";
 import { contextOf } from "./context-of.ts";
 import type { Conversation } from "./conversation.ts";
 import type { DayPlanner } from "./day/day-planner.ts";
+import { heapOutcome } from "./day/heap-offer.ts";
 import type { Deeds } from "./deeds.ts";
 import {
   comesFirst,
@@ -262,6 +263,7 @@ export class Turn {
     const { library } = parts;
     const outcome =
       dayPlan.outcome(wish, now) ??
+      heapOutcome(wish, this.state, library, now) ??
       moved({ state: this.state, now, library, wish }, this.lastDone) ??
       decide(this.state, wish, now, library, talk.lastAlarms);
     return this.second ? doubted(this.second, outcome, wish, now) : outcome;

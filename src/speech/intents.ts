@@ -122,6 +122,7 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   pantry: { askBack: "Do you want to know what's left in the pantry?", answer: pantryAnswer },
   seeds: { askBack: "Do you ask about saved seed?", answer: seedsAnswer },
   ingredients: { askBack: "Shall I read the ingredients one by one?", answer: ingredientsOneByOne },
+  heap: { askBack: null, answer: null },
   recipes: {
     askBack: "Shall I read the recipes?",
     answer: (_, __, ___, known) => recipesAnswer(known),

@@ -72,6 +72,7 @@ describe("the declarations of meanings", () => {
     expect(having(({ cost }) => cost === "harmless")).toEqual([
       ...["away", "canner-state", "convert", "emergency", "explain", "finish-time", "focus"],
       ...[
+        "heap",
         "help",
         "how-much",
         "ingredients",

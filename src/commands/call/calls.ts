@@ -220,10 +220,15 @@ export const CALLS = {
   },
   recipes: {
     words: "[ID]",
-    about: "list the recipes, or show one worked out for this kitchen",
+    about: "list the recipes, show one worked out, or tell what can be made of what there is",
     example: "recipes dilled-green-beans --for 12lb",
     completes: "recipes",
-    options: { ...KITCHEN_CALL, ...JSON_OUT },
+    options: {
+      ...KITCHEN_CALL,
+      for: quantity("WEIGHT", 'how much there is: 12lb; without an ID "10lb tomatoes, 5lb beets"'),
+      by: text("TIME", "when it has to be done: 9pm"),
+      ...JSON_OUT,
+    },
   },
   check: {
     words: "FILE-OR-ID...",

@@ -1,5 +1,6 @@
 /** `brinebell plan … --begin`: the open kitchen, or the next one opened, keeps to it. */
-import { commandOf, type LotToPlan } from "../../kitchen/command.ts";
+import { commandOf } from "../../kitchen/command.ts";
+import type { LotToPlan } from "../../kitchen/day/wanted.ts";
 import { localIso } from "../../kitchen/time.ts";
 import { type Wanted, wantedLabel } from "../../plan/wanted-batch.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";

@@ -1,12 +1,7 @@
 /** `brinebell plan`: several batches over one kitchen and one pair of hands. */
 
-import { answeredName } from "../../kitchen/decide/begin/begin-gate.ts";
-import type { QuietHours } from "../../kitchen/events.ts";
-import { capacity } from "../../kitchen/jars/canner-room.ts";
 import type { State } from "../../kitchen/state.ts";
-import { isoWithOffset, MINUTE_MS, parseIso } from "../../kitchen/time.ts";
-import { futureMomentsAt } from "../../language/values/future-times.ts";
-import { utteranceOf } from "../../language/words.ts";
+import { isoWithOffset, MINUTE_MS } from "../../kitchen/time.ts";
 import { type DayBatch, dayBatch } from "../../plan/day-batches.ts";
 import { planKitchen } from "../../plan/kitchen-plan.ts";
 import { lessonsOf } from "../../plan/learning/learn.ts";
@@ -26,32 +21,29 @@ import {
   sharingPots,
 } from "../../plan/shared-pots.ts";
 import { seededRandom } from "../../plan/solver/random.ts";
-import {
-  type CanningFacts,
-  quietSpans,
-  stageLength,
-  type Wanted,
-  wantedBatch,
-} from "../../plan/wanted-batch.ts";
+import { quietSpans, stageLength, type Wanted, wantedBatch } from "../../plan/wanted-batch.ts";
 import type { Library } from "../../recipe/library.ts";
 import type { Stage } from "../../recipe/recipe.ts";
 import type { Units } from "../../reckon/metric-words.ts";
 import { parseQuantity, quoted } from "../../reckon/quantity.ts";
 import { nightOf } from "../../reckon/quiet-hours.ts";
-import { USUAL_CANNER_JARS } from "../../reckon/trade-numbers.ts";
 import { G_PER_LB } from "../../reckon/units.ts";
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
-import {
-  altitudeOfCall,
-  holdsOf,
-  type KitchenWish,
-  readKitchenOptions,
-} from "../call/kitchen-options.ts";
+import { type KitchenWish, readKitchenOptions } from "../call/kitchen-options.ts";
 import { isOn, type Options, optionValue, optionValues, parseOptions } from "../call/options.ts";
 import { recipeToBegin } from "../recipes/recipe-to-begin.ts";
 import { type ReviewIo, writtenOutput } from "../record/review-io.ts";
 import { type BeginWish, beginPlan, oddWithBegin } from "./begin-plan.ts";
+import {
+  CallFault,
+  fault,
+  GRID_MINUTES,
+  grid,
+  kitchenOf,
+  momentOf,
+  nightWanted,
+} from "./plan-call.ts";
 import { planPage } from "./plan-page.ts";
 import { planText } from "./plan-text.ts";
 
@@ -77,23 +69,10 @@ const WHAT_IF = [
 const NODE_BUDGET = 400_000;
 const LIMIT_MS = 2500;
 const MOST_BATCHES = 200;
-const GRID_MINUTES = 5;
 /** Additional nights kept quiet, where a plan reaches further. */
 const MANY_NIGHTS = 10;
 const DEFAULT_ALTITUDE_NOTE =
   "the altitude is not known: times are for the lowest band; set it with --altitude";
-
-class CallFault extends Error {
-  readonly code: 1 | 2;
-  constructor(message: string, code: 1 | 2) {
-    super(message);
-    this.code = code;
-  }
-}
-
-function fault(message: string, code: 1 | 2 = 2): never {
-  throw new CallFault(message, code);
-}
 
 export async function planCommand(args: string[], io: PlanIo): Promise<CommandResult> {
   const parsed = parseOptions(args, CALLS.plan.options);
@@ -287,44 +266,6 @@ async function requestOf(
   };
 }
 
-type PlanKitchenFacts = CanningFacts & {
-  altitudeKnown: boolean;
-  burners: number;
-  canners: number;
-};
-
-function countOf(options: Options, name: string): number | undefined {
-  const text = optionValue(options, name);
-  if (text === undefined) return undefined;
-  const count = Number(text);
-  if (!Number.isInteger(count) || count < 1 || count > 20) {
-    fault(`--${name}: ${quoted(text)} is not a number of ${name}; write 1 to 20`);
-  }
-  return count;
-}
-
-function kitchenOf(options: Options, wish: KitchenWish, kept: State | undefined): PlanKitchenFacts {
-  const canners = kept?.kitchen.canners ?? [];
-  const [first] = canners;
-  const { altitudeFt, altitudeUncertaintyFt } = altitudeOfCall(wish, kept?.kitchen);
-  return {
-    altitudeFt: altitudeFt ?? 0,
-    altitudeUncertaintyFt,
-    altitudeKnown: altitudeFt !== undefined,
-    ...(kept ? { answered: answeredName(kept) } : {}),
-    burners: countOf(options, "burners") ?? kept?.kitchen.burners ?? 4,
-    canners: countOf(options, "canners") ?? Math.max(1, canners.length),
-    gauge: wish.gauge ?? first?.gauge?.kind ?? "dial",
-    wish,
-    holds: (jar) => {
-      const said = holdsOf(wish.cannerHolds, jar);
-      if (said !== undefined) return said;
-      const usual = { id: "canner", name: "canner", holds: USUAL_CANNER_JARS };
-      return capacity(first ?? usual, jar);
-    },
-  };
-}
-
 const WEIGHT = /(?:^|\s)(-?\d[\d./\s]*(?:lbs?|pounds?|kg|g|oz)\b)/i;
 
 /** `RECIPE WEIGHT [VARIETY]` as one batch of the day. */
@@ -350,42 +291,10 @@ function poundsOf(text: string, entry: string): number {
   return pounds;
 }
 
-/** The next step of the grid at or after an instant. */
-function grid(ms: number): number {
-  const step = GRID_MINUTES * MINUTE_MS;
-  return Math.ceil(ms / step) * step;
-}
-
-/** A moment as ISO, or as people say it: "9am", "tomorrow at eight". */
-function momentOf(options: Options, name: string, io: PlanIo): number | undefined {
-  const text = optionValue(options, name);
-  if (text === undefined) return undefined;
-  const iso = parseIso(text, io.zone);
-  if (iso !== undefined) return iso;
-  // A bare time of day is understood after an "at".
-  const whole = [text, `at ${text}`].flatMap((said) => {
-    const { words } = utteranceOf(said);
-    const moments = futureMomentsAt(words, 0, io.nowMs, io.zone);
-    return moments.filter((one) => one.next === words.length);
-  })[0];
-  if (!whole) {
-    return fault(`--${name}: ${quoted(text)} is not a time; write 2027-08-14T08:00:00, or 9am`);
-  }
-  return whole.value;
-}
-
 /** Hours of the first day, as minutes from its start. */
 function dailyHours(name: string, text: string, startMs: number, zone: string): [number, number] {
   const hours = nightOf(text);
   if (!hours) return fault(`--${name}: ${quoted(text)} is not a span of hours; write 14:00-15:00`);
   const [from] = quietSpans(hours, startMs, zone, []).filter(([, to]) => to > 0);
   return from ?? [0, 0];
-}
-
-/** The night of this plan: what is written, else the kitchen's own. */
-function nightWanted(text: string | undefined, own: QuietHours | null): QuietHours | null {
-  if (text === undefined) return own;
-  const hours = nightOf(text);
-  if (hours !== undefined) return hours;
-  return fault(`--quiet: ${quoted(text)} is not a span of hours; write 22:00-06:00, or none`);
 }

@@ -8,6 +8,7 @@ import type { Intent } from "../command.ts";
 import type { DatedFact } from "../events.ts";
 import { keyOffer } from "../shelves.ts";
 import type { State } from "../state.ts";
+import { decideHeap } from "./begin/begin-heap.ts";
 import { CarriedOut } from "./carried-out.ts";
 import { decideChange, decideSkip } from "./change-batch.ts";
 import { decidePlan } from "./day-plan.ts";
@@ -109,6 +110,7 @@ const DECIDERS: { [I in Intent]: Decider<I> } = {
   seeds: tell,
   ingredients: tell,
   recipes: tell,
+  heap: decideHeap,
   more: tell,
   standing: tell,
   "own-words": tell,

@@ -27,6 +27,7 @@ import { forgetWords } from "./forget-words.ts";
 import { gauge } from "./gauge.ts";
 import { germination } from "./germination.ts";
 import { given } from "./given.ts";
+import { heap } from "./heap.ts";
 import { help } from "./help.ts";
 import { hold } from "./hold.ts";
 import { howMuch } from "./how-much.ts";
@@ -161,6 +162,7 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   taste,
   done,
   altitude,
+  heap,
   plan,
   begin,
   "change-batch": changeBatch,

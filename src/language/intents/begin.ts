@@ -17,6 +17,8 @@ const finishBegin: Finish = (raw, context, _plain, said) => {
   const named = raw.lot ?? (typeof raw.food === "string" ? undefined : raw.food);
   const lot = named ?? (raw.pickles === true ? PICKLES : undefined);
   if (!lot) {
+    const made = typeof raw.named === "string" && madeInPot(raw.named, said, context);
+    if (made) return { slots: made, doubt: made.choices ? SEVERAL : 0 };
     const { weight, ...slots } = raw;
     return { slots: weight ? { ...slots, weightLb: weight.weightLb } : slots };
   }
@@ -25,6 +27,21 @@ const finishBegin: Finish = (raw, context, _plain, said) => {
   if (produce) slots.weightLb ??= produce.weightLb;
   return { slots, doubt: slots.choices ? SEVERAL : 0 };
 };
+
+/**
+ * "Start the tomato juice": what stands in a pot may be a recipe, unless what is running has such
+ * a pot.
+ */
+function madeInPot(named: string, { words }: Utterance, context: Context): Begun | undefined {
+  const stages = context.running.flatMap(({ stages: all = [] }) => all);
+  if (stages.some(({ pot = "", title }) => `${pot} ${title}`.includes(named))) return undefined;
+  const at = words.findIndex(({ word }) => word === named);
+  const kind = words[at - 1]?.word ?? "";
+  const whole = foodsNamed(kind).length > 0 ? `${kind} ${named}` : named;
+  const lot = { recipes: [], named: whole, said: whole, beside: "", exact: true };
+  const found = begunBy(lot, context);
+  return found.recipe || (found.choices?.length ?? 0) > 0 || found.untested ? found : undefined;
+}
 
 /** "Let's pickle the lot": any recipe of that name. */
 const PICKLES: SpokenLot = {

@@ -1,5 +1,6 @@
 /** What is declared about a meaning: a thing that a person can ask for or report. */
-import type { Evidence, Intent, LotToPlan, SlotsOf } from "../../kitchen/command.ts";
+import type { Evidence, Intent, SlotsOf } from "../../kitchen/command.ts";
+import type { HeapOffer, HeapSaid, LotToPlan } from "../../kitchen/day/wanted.ts";
 import type { QuestionKind } from "../../kitchen/questions/questions.ts";
 import type { DayPlan } from "../../kitchen/state.ts";
 import type { Untested } from "../../recipe/foods/food-gate.ts";
@@ -50,7 +51,8 @@ type SlotKind<V> =
       : never)
   | (V extends readonly number[] ? "numbers" : never)
   | (V extends readonly string[] ? "names" : never)
-  | (V extends readonly LotToPlan[] ? "lots" : never)
+  | (V extends readonly HeapOffer[] ? "offers" : V extends readonly LotToPlan[] ? "lots" : never)
+  | (V extends readonly HeapSaid[] ? "heaps" : never)
   | (V extends DayPlan ? "plan" : never)
   | (V extends Untested ? "untested" : never);
 

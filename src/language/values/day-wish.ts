@@ -1,5 +1,5 @@
 /** A request to plan a day, as people say it: the lots, when to be done, when to be left alone. */
-import type { LotToPlan } from "../../kitchen/command.ts";
+import type { LotToPlan } from "../../kitchen/day/wanted.ts";
 import { HOUR_MS, localDay, localFields, localIso } from "../../kitchen/time.ts";
 import type { Context } from "../context.ts";
 import { textOf, utteranceOf } from "../words.ts";

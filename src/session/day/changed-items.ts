@@ -1,5 +1,6 @@
 /** What is still to begin, changed as somebody asked: left out, put off, put first, swapped. */
-import type { LotToPlan, SlotsOf } from "../../kitchen/command.ts";
+import type { SlotsOf } from "../../kitchen/command.ts";
+import type { LotToPlan } from "../../kitchen/day/wanted.ts";
 import type { PlannedItem } from "../../kitchen/events.ts";
 import { MINUTE_MS } from "../../kitchen/time.ts";
 

@@ -3,7 +3,8 @@
  * finish of a stage, for what has not begun. What has to survive a crash is in the log; the tasks
  * and their order are worked out again.
  */
-import type { Command, LotToPlan, SlotsOf } from "../../kitchen/command.ts";
+import type { Command, SlotsOf } from "../../kitchen/command.ts";
+import type { LotToPlan } from "../../kitchen/day/wanted.ts";
 import { handsBusy } from "../../kitchen/decide/begin/planned-begin.ts";
 import { planIds } from "../../kitchen/decide/day-plan.ts";
 import type { Decision, Wish } from "../../kitchen/decide/decision.ts";
