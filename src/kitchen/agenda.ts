@@ -8,7 +8,7 @@ import {
   LOW_TEMPERATURE_READ_MINUTES,
   STAND_WARNING_MINUTES,
 } from "../reckon/trade-numbers.ts";
-import { nextMatch } from "./cron.ts";
+import { nextCheck } from "./day/checks.ts";
 import { courseBegin } from "./day/course.ts";
 import { heatsAgain, usualMinutes, wantedAt } from "./day/expected.ts";
 import { plannedBegins } from "./decide/begin/planned-begin.ts";
@@ -22,7 +22,7 @@ import { activeOwners, isLoad, type Owner, runOf, runOfRole } from "./owners.ts"
 import { readyAt } from "./settle.ts";
 import { endsAt } from "./stage-run.ts";
 import { hasRole, isOfCanner, rulesOf } from "./stages/kinds.ts";
-import { type Batch, kitchenTimeOf, type StageRun, type State, wallOf } from "./state.ts";
+import { type Batch, kitchenTimeOf, type StageRun, type State } from "./state.ts";
 import { MINUTE_MS } from "./time.ts";
 import {
   clockEndsAt,
@@ -44,6 +44,8 @@ export type DueMoment = {
   run?: StageRun;
   /** The batch that the day's plan begins. */
   planned?: PlannedItem;
+  /** How many of the same check were missed before it. */
+  missed?: number;
 };
 
 /** With when it is told: later than it is due where it can wait for the morning. */
@@ -116,8 +118,7 @@ function runItems(state: State, owner: Owner, run: StageRun): DueMoment[] {
   const evening = eveningBefore(state, run);
   if (evening !== undefined) add("evening", evening, "prompt");
   for (const check of run.spec.checks ?? []) {
-    const from = Math.max(run.startedAt ?? 0, run.checkedAt ?? 0);
-    const wall = nextMatch(check.cron, wallOf(state, from), state.zone);
+    const wall = nextCheck(state, run, check.cron);
     if (wall !== undefined) {
       add("check", kitchenTimeOf(state, wall), "prompt", wall / MINUTE_MS);
     }

@@ -154,6 +154,7 @@ export type SlotsOf = {
   };
   heap: { heaps?: HeapSaid[]; finishBy?: string; offers?: HeapOffer[] };
   done: Targeted & Timed;
+  looked: Targeted & Timed;
   repeat: { slower?: true; louder?: true };
   "what-now": Nothing;
   "what-next": Nothing;
@@ -319,9 +320,8 @@ export type SlotsOf = {
   recipes: Nothing;
   more: Nothing;
   standing: Nothing;
-  /** What the person's own words were learned to mean. */
+  coming: { days: number };
   "own-words": Nothing;
-  /** How long this cook and this stove were found to take. */
   learned: Nothing;
   /** All of them, the one of this number in their list, or the one learned last. */
   "forget-words": { all?: true; number?: number };

@@ -66,8 +66,9 @@ export type StageRun = {
   state: StageState;
   startedAt?: number;
   endedAt?: number;
-  /** When a recurring check was last called. */
+  /** When a recurring check was last called, and when somebody said that they had looked. */
   checkedAt?: number;
+  lookedAt?: number;
   kept?: UnbrokenTime;
   /** Ended on a person's word before its window or time allowed. */
   endedShort?: boolean;

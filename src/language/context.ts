@@ -19,6 +19,8 @@ export type NamedStage = {
   instructions?: string;
   /** A process timed by its boil, pressure, steam or temperature. */
   timed?: true;
+  /** Looked at from time to time. */
+  checked?: true;
 };
 
 /** A batch, with the names it goes by. */

@@ -7,6 +7,7 @@ import { learnedReport } from "../plan/learning/learned-report.ts";
 import type { Library } from "../recipe/library.ts";
 import { jarRecords } from "../review/shelf/jar-records.ts";
 import { pantryOf } from "../review/shelf/pantry.ts";
+import { dueWithin } from "../review/shelf/reminders.ts";
 import { seedLife, seedReports } from "../review/shelf/seeds.ts";
 import { telling } from "../speech/intents.ts";
 import type { Conversation } from "./conversation.ts";
@@ -24,6 +25,7 @@ export function answered(talk: Conversation, command: Command, place: Place): bo
     pantry: () => pantryOf(state, now),
     seeds: () => seedReports(state),
     seedLife,
+    coming: (days) => dueWithin(state, now, days),
     learned: () => learnedReport(state).lines,
     examples: () => examplesNow(state, pending),
     exampleOf,

@@ -69,6 +69,7 @@ function namedStage({ id, spec, state }: StageRun): NamedStage {
     ...{ id, title, kind },
     ...(pot ? { pot } : {}),
     ...(rulesOf(spec).thermometer === "pot" ? { onStove: true } : {}),
+    ...(spec.checks ? { checked: true as const } : {}),
     ...(hasRole(spec, "treatment") && running ? { timed: true as const } : {}),
     ...(running ? { instructions: [title, say, ...uses].join(" ").toLowerCase() } : {}),
     ...(running || state === "waiting" ? { state } : {}),

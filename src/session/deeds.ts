@@ -2,7 +2,9 @@
  * Carries out what is done: it is written down first, then answered, then its consequences are
  * said.
  */
+
 import { agenda } from "../kitchen/agenda.ts";
+import { latestCheck } from "../kitchen/day/checks.ts";
 import { CarriedOut } from "../kitchen/decide/carried-out.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
 import { wake } from "../kitchen/decide/wake.ts";
@@ -84,7 +86,8 @@ export class Deeds {
     if (raised.text) talk.want({ rank: "alarm", ...raised });
     for (const fact of woken.events) {
       const item = fact.type === "due" ? items.get(fact.key) : undefined;
-      for (const want of item ? dueWants(state, item) : []) talk.want(want);
+      const told = item && latestCheck(state, item, now);
+      for (const want of told ? dueWants(state, told) : []) talk.want(want);
     }
     if (before) return;
     for (const want of turnWants(was, state, now)) talk.want(want);

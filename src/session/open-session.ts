@@ -8,6 +8,7 @@ import { type Heartbeat, isOfLog, lookAtHeartbeat } from "../journal/heartbeat.t
 import type { Appended, WriteRefusal } from "../journal/journal.ts";
 import { openJournal } from "../journal/open-journal.ts";
 import { agenda, type DueItem } from "../kitchen/agenda.ts";
+import { latestCheck } from "../kitchen/day/checks.ts";
 import { CarriedOut } from "../kitchen/decide/carried-out.ts";
 import { OWN_COMMAND } from "../kitchen/decide/decide-corrections.ts";
 import { wake } from "../kitchen/decide/wake.ts";
@@ -144,7 +145,7 @@ export function openSession(parts: OpenParts): OpenedSession {
     ...(unknown.length > 0 ? [beginningMissing(unknown)] : []),
     ...(unwritten === undefined ? [] : [`Not recorded: ${unwritten}`]),
   ];
-  const told = due.flatMap((item) => tellDue(state, item, now));
+  const told = due.flatMap((item) => tellDue(state, latestCheck(state, item, now), now));
   const running = runningNow(state);
   const waiting = running.map((text) => ({ rank: "prompt" as const, text }));
   session.greet([...told, ...waiting], notices, parts.welcomes ?? false);

@@ -1,4 +1,5 @@
 import type { LinePart, Want } from "../desk/want.ts";
+import { nextCheck } from "../kitchen/day/checks.ts";
 import type { DatedFact, EventType, FactOf, GaugeRecord, PlannedItem } from "../kitchen/events.ts";
 import { loadsOf } from "../kitchen/jars/canner-room.ts";
 import { batchOfLot, findLot, ready } from "../kitchen/jars/lots.ts";
@@ -56,6 +57,15 @@ const LOGGED = "Logged.";
 const REOPENED = "Then that answer no longer stands; the log says so.";
 const INTO_THE_LOG = "It goes in the log.";
 
+/** Until when what was looked at is left alone. */
+function nextLook({ state }: Told, id: string, stage: string): string {
+  const run = runOf(ownerOf(state, id), stage);
+  const next = run?.spec.checks?.flatMap(({ cron }) => nextCheck(state, run, cron) ?? []) ?? [];
+  if (next.length === 0) return "Noted.";
+  const when = momentWords(Math.min(...next), wallOf(state, state.lastW), state.zone);
+  return `Noted. Look again ${when}.`;
+}
+
 /** An answer; plain where it says no more than that something was done. */
 export type Acknowledged = LinePart & Pick<Want, "plain">;
 
@@ -76,6 +86,7 @@ const SENTENCES: { readonly [T in EventType]: Sentence<T> } = {
   },
   "stage-begun": null,
   "stage-done": (told, { owner, stage }) => stageDone(told, owner, stage),
+  looked: (told, { owner, stage }) => nextLook(told, owner, stage),
   "stage-skipped": () => "Left out. The log says so.",
   held: ({ before }, { batch }) => `${nameIn(before, batch)} is held. Its clocks run on.`,
   resumed: () => "Going on.",

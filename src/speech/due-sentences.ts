@@ -21,7 +21,7 @@ import type { StageRules } from "../kitchen/stages/rules.ts";
 import { type Batch, type Load, type StageRun, type State, wallOf } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import type { ProcessTerms } from "../recipe/recipe.ts";
-import { countWords } from "../reckon/number-words.ts";
+import { countWords, numberWords } from "../reckon/number-words.ts";
 import { LID_WAIT_MINUTES, OFF_PROCESS_HOURS, VENT_MINUTES } from "../reckon/trade-numbers.ts";
 import { promptWording } from "./prompts.ts";
 import { durationWords, momentWords } from "./spoken-time.ts";
@@ -110,7 +110,9 @@ function stageSentence(state: State, item: DueMoment, owner: Owner, run: StageRu
       const check = run.spec.checks?.find((one) => {
         return nextMatch(one.cron, wall - MINUTE_MS, state.zone) === wall;
       });
-      return check?.say ?? run.spec.checks?.[0]?.say ?? "look at it.";
+      const say = check?.say ?? run.spec.checks?.[0]?.say ?? "look at it.";
+      const { missed = 0 } = item;
+      return missed > 0 ? `${say} It was due ${times(missed)} before that.` : say;
     }
     case "late":
       return `${title} is overdue. It should follow at once.`;
@@ -158,6 +160,10 @@ function closing(state: State, { startedAt = 0, spec }: StageRun): string {
   const at = startedAt + (spec.window?.maxMinutes ?? 0) * MINUTE_MS;
   const words = momentWords(wallOf(state, at), wallOf(state, state.lastW), state.zone);
   return `by ${words.replace(/^(at|on) /, "")}`;
+}
+
+function times(count: number): string {
+  return ["", "once", "twice"][count] ?? `${numberWords(count)} times`;
 }
 
 function length(minutes = 0): string {

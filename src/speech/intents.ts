@@ -9,6 +9,7 @@ import type { State } from "../kitchen/state.ts";
 import { MINUTE_MS } from "../kitchen/time.ts";
 import type { Trouble } from "../kitchen/topics.ts";
 import { sinceAway, whileAway } from "./answers/away.ts";
+import { comingAnswer } from "./answers/coming.ts";
 import { converted } from "./answers/convert.ts";
 import { helpNow } from "./answers/help.ts";
 import type { Answer, Known } from "./answers/known.ts";
@@ -131,6 +132,14 @@ const SPEECH: { readonly [I in Intent]: SpeechOf<I> } = {
   standing: {
     askBack: "Do you want to know how the day stands?",
     answer: (state, _, now) => standing(state, now),
+  },
+  coming: {
+    askBack: "Do you want to know what comes due?",
+    answer: (state, { slots }, now, known) => comingAnswer(state, slots.days, now, known),
+  },
+  looked: {
+    askBack: ({ target }) => `Have you looked at ${named(target)}?`,
+    answer: null,
   },
   "own-words": {
     askBack: "Do you want to know which of your words I have learned?",

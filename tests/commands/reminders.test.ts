@@ -75,6 +75,15 @@ function entries(text: string) {
   });
 }
 
+/** Ids of the entries that are cancelled. */
+function cancelled(text: string): (string | undefined)[] {
+  return strictCalendar(text).flatMap((one) => (one.STATUS === "CANCELLED" ? [one.UID] : []));
+}
+
+function uidAt(text: string, start: string): string | undefined {
+  return strictCalendar(text).find(({ DTSTART }) => DTSTART === start)?.UID;
+}
+
 const KRAUT = [
   "we're at 6200 feet",
   "start the sauerkraut",
@@ -147,6 +156,25 @@ describe("brinebell reminders", () => {
     for (const one of third) expect(one.sequence).toBe((second[0]?.sequence ?? 0) + 1);
   });
 
+  it("cancels under the same id what ended since, and what a look has put off", async () => {
+    sitting(...KRAUT);
+    const file = join(beside, "kitchen.ics");
+    await reminders("--ics", file, "--days", "12");
+    const first = readFileSync(file, "utf8");
+    clock.advance(46 * HOUR_MS);
+    clock.advance(23 * HOUR_MS);
+    sitting("I skimmed the kraut");
+    await reminders("--ics", file, "--days", "1");
+    const put = readFileSync(file, "utf8");
+    expect(cancelled(put)).toEqual([uidAt(first, "20271025T150000Z")]);
+    sitting("throw the sauerkraut out", "yes");
+    await reminders("--ics", file);
+    const ended = cancelled(readFileSync(file, "utf8"));
+    expect(ended).toContain(uidAt(put, "20271025T150000Z"));
+    expect(ended).not.toContain(undefined);
+    entries(readFileSync(file, "utf8"));
+  });
+
   it("writes no empty calendar, and says so", async () => {
     const file = join(beside, "kitchen.ics");
     const { code, stdout } = await reminders("--ics", file);
@@ -180,7 +208,7 @@ describe("brinebell reminders", () => {
 });
 
 describe("the calendar file", () => {
-  const facts = { mark: "k1", revision: 2, madeAt: START };
+  const facts = { mark: "k1", revision: 2, madeAt: START, before: "", coming: new Set<string>() };
   const item = (more: Partial<Upcoming>): Upcoming => ({
     ...{ id: "a/b/1", at: START, title: "t", detail: "", batch: null, overdue: false },
     changedAt: START - HOUR_MS,

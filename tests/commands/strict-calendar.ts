@@ -48,6 +48,7 @@ const VALUES: Record<string, RegExp> = {
   "LAST-MODIFIED": UTC,
   SUMMARY: TEXT,
   DESCRIPTION: TEXT,
+  STATUS: /^CANCELLED$/,
 };
 
 function entryOf(next: () => string, rest: readonly string[]): Record<string, string> {

@@ -6,12 +6,13 @@ import { understand } from "../../src/language/understand.ts";
 import { CRITICAL_FACTORS } from "../../src/recipe/critical-factors.ts";
 import { askedBack, telling } from "../../src/speech/intents.ts";
 import { knownOf } from "../speech/answers/known.ts";
-import { kitchenContext } from "./kitchen-context.ts";
+import { kitchenContext, underWayOf } from "./kitchen-context.ts";
 
 const context = kitchenContext({
   running: [
     { id: "b-1", recipe: "dilled-green-beans", variety: "Provider" },
     { id: "b-2", recipe: "pickled-beets" },
+    { id: "b-3", recipe: "sauerkraut", stages: [{ ...underWayOf("ferment"), checked: true }] },
   ],
   timers: [{ id: "t-1", label: "rice" }],
   factors: CRITICAL_FACTORS,

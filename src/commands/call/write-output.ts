@@ -52,25 +52,33 @@ function isInside(path: string, folder: string): boolean {
   return way === "" || !(way.startsWith("..") || resolve(way) === way);
 }
 
+type Found = { is: "nothing" | "other" | "no file" } | { is: "earlier"; bytes: Buffer };
+
 /** What is at a path: nothing, an earlier output of this kind, or something else. */
-function found(path: string, kind: OutputKind): "nothing" | "earlier" | "other" | "no file" {
+function found(path: string, kind: OutputKind): Found {
   let file: number;
   try {
     // Without O_NONBLOCK a pipe that nobody writes into would be waited for.
     file = openSync(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
   } catch (error) {
-    return (error as NodeJS.ErrnoException).code === "ENOENT" ? "nothing" : "other";
+    return (error as NodeJS.ErrnoException).code === "ENOENT" ? { is: "nothing" } : { is: "other" };
   }
   try {
     const stat = fstatSync(file);
-    if (!stat.isFile()) return "no file";
-    if (stat.size === 0) return "earlier";
+    if (!stat.isFile()) return { is: "no file" };
     const bytes = Buffer.alloc(Math.min(stat.size, LONGEST_LOOKED_AT));
     const length = readSync(file, bytes, 0, bytes.length, 0);
-    return MARKS[kind].test(bytes.toString("latin1", 0, length)) ? "earlier" : "other";
+    const ours = length === 0 || MARKS[kind].test(bytes.toString("latin1", 0, length));
+    return ours ? { is: "earlier", bytes: bytes.subarray(0, length) } : { is: "other" };
   } finally {
     closeSync(file);
   }
+}
+
+/** The text of an earlier output of this kind that an output to a path replaces; else empty. */
+export function earlierOutput(path: string, kind: OutputKind): string {
+  const there = path === "-" || path === "" ? undefined : found(path, kind);
+  return there?.is === "earlier" ? there.bytes.toString("utf8") : "";
 }
 
 /**
@@ -84,7 +92,7 @@ export function writeOutput({ path, content, kind, folder, force }: Output): Wri
   if (isInside(path, folder)) {
     return refused(2, `${path} is in the data folder; name a file outside ${folder}`);
   }
-  const there = found(path, kind);
+  const there = found(path, kind).is;
   if (there === "no file") return refused(2, `${path} is not a file; name a file`);
   if (there === "other" && !force) {
     return refused(1, `${path} is a different file; name another one, or add --force`);

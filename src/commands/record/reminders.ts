@@ -1,7 +1,7 @@
 /** `brinebell reminders`: what is coming up, as a list or as a calendar file. */
 
 import { wallOf } from "../../kitchen/state.ts";
-import { isoWithOffset } from "../../kitchen/time.ts";
+import { DAY_MS, isoWithOffset } from "../../kitchen/time.ts";
 import { dayAndTime } from "../../review/day-and-time.ts";
 import { kitchenMark, revision, upcoming } from "../../review/shelf/reminders.ts";
 import type { Upcoming } from "../../review/shelf/upcoming.ts";
@@ -9,6 +9,7 @@ import { type ReadKitchen, readKitchen } from "../../session/reading/read-kitche
 import { CALLS } from "../call/calls.ts";
 import { type CommandResult, failed } from "../call/command-result.ts";
 import { isOn, type Options, optionValue, parseOptions } from "../call/options.ts";
+import { earlierOutput } from "../call/write-output.ts";
 import type { Machine } from "../machine.ts";
 import { printed, printedJson, withNotices, writtenOutput } from "./review-io.ts";
 
@@ -71,17 +72,22 @@ type CalendarCall = {
 async function withCalendar(
   list: CommandResult,
   items: readonly Upcoming[],
-  { options, machine, file, madeAt, kitchen: { state } }: CalendarCall,
+  { options, machine, file, madeAt, kitchen: { state, nowMs } }: CalendarCall,
 ): Promise<CommandResult> {
   const json = isOn(options, "json");
-  if (items.length === 0) {
+  const { calendarText, lastEntryAt } = await import("./calendar.ts");
+  const before = earlierOutput(file, "calendar");
+  const last = lastEntryAt(before);
+  if (items.length === 0 && (last === undefined || last < madeAt)) {
     // A calendar may not be empty.
     if (json) return list;
     const told = `${list.stdout.trim()} No calendar is written.\n`;
     return file === "-" ? { ...list, stdout: "", stderr: told } : printed(told);
   }
-  const { calendarText } = await import("./calendar.ts");
-  const facts = { mark: kitchenMark(state), revision: revision(state), madeAt };
+  const daysAhead = Math.ceil(((last ?? madeAt) - madeAt) / DAY_MS) + 1;
+  const coming = new Set(upcoming(state, nowMs, Math.max(1, daysAhead)).map(({ id }) => id));
+  for (const { id } of items) coming.add(id);
+  const facts = { mark: kitchenMark(state), revision: revision(state), madeAt, before, coming };
   const output = { path: file, content: calendarText(items, facts), kind: "calendar" } as const;
   const written = writtenOutput("reminders: --ics", machine, options, output);
   if (written.code !== 0 || file === "-") return written;

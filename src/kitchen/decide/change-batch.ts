@@ -2,6 +2,8 @@
 
 import { refusedJar } from "../../recipe/choose-process.ts";
 import type { JarSize } from "../../recipe/recipe.ts";
+import { commandOf } from "../command.ts";
+import { handsNow } from "../day/coming.ts";
 import type { DatedFact } from "../events.ts";
 import { largestLoad } from "../jars/canner-room.ts";
 import { filled, lotsIn } from "../jars/lots.ts";
@@ -15,7 +17,7 @@ import { isOfCanner, rulesOf } from "../stages/kinds.ts";
 import type { Batch, StageRun } from "../state.ts";
 import { admittedVariety } from "./begin/begin-gate.ts";
 import { batchFor, expectedJars, HEAVIEST_LB } from "./decide-batch.ts";
-import { candidateStages, choicesOf } from "./decide-stages.ts";
+import { candidateStages, choicesOf, decideDone } from "./decide-stages.ts";
 import {
   askWhich,
   askWhichLot,
@@ -23,6 +25,7 @@ import {
   type Deciding,
   type Decision,
   done,
+  happenedAt,
   refOf,
   refused,
 } from "./decision.ts";
@@ -149,4 +152,30 @@ export function decideSkip(deciding: Deciding<"skip">): Decision {
     return askYes(chosen, `Leave out ${title} of ${name}? The recipe calls for it. Say yes or no.`);
   }
   return done({ type: "stage-skipped", owner: owner.id, stage: run.id, t: now });
+}
+
+/** Below this certainty, what may end a step is not taken for its end (our choice). */
+const SURE = 0.9;
+
+/** A look at what ferments or dries, for which a recurring check asks. */
+export function decideLooked(deciding: Deciding<"looked">): Decision {
+  const { state, wish, now } = deciding;
+  const { slots, ref } = wish.command;
+  const found = candidateStages(deciding, ref, (_, run) => {
+    return run.state === "running" && !isOver(run) && run.spec.checks !== undefined;
+  });
+  const [one] = found;
+  // "Skimmed it" may be said of the jam, while the kraut ferments.
+  const another = ref === undefined && handsNow(state, now).some(({ run }) => run !== one?.run);
+  if (!one || another) {
+    if (wish.command.confidence < SURE) return refused("Say what is done, please.");
+    const command = commandOf("done", slots, ref === undefined ? {} : { ref });
+    return decideDone({ ...deciding, wish: { command } });
+  }
+  if (found.length > 1) return askWhich(wish, "Which one:", choicesOf(state, found));
+  const when = happenedAt(state, slots, now);
+  if (!when.ok) return refused(when.reason);
+  if (when.t < (one.run.startedAt ?? 0)) return refused("It had not begun by then.");
+  if (one.run.lookedAt === when.t) return done();
+  return done({ type: "looked", owner: one.owner.id, stage: one.run.id, t: when.t });
 }

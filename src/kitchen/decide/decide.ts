@@ -10,7 +10,7 @@ import { keyOffer } from "../shelves.ts";
 import type { State } from "../state.ts";
 import { decideHeap } from "./begin/begin-heap.ts";
 import { CarriedOut } from "./carried-out.ts";
-import { decideChange, decideSkip } from "./change-batch.ts";
+import { decideChange, decideLooked, decideSkip } from "./change-batch.ts";
 import { decidePlan } from "./day-plan.ts";
 import { decideAnswer, decideYesNo } from "./decide-answers.ts";
 import {
@@ -88,6 +88,7 @@ const DECIDERS: { [I in Intent]: Decider<I> } = {
   factor: decideFactor,
   plan: decidePlan,
   done: decideDone,
+  looked: decideLooked,
   repeat: tell,
   "what-now": tell,
   "what-next": tell,
@@ -113,6 +114,7 @@ const DECIDERS: { [I in Intent]: Decider<I> } = {
   heap: decideHeap,
   more: tell,
   standing: tell,
+  coming: tell,
   "own-words": tell,
   learned: tell,
   help: tell,

@@ -196,6 +196,19 @@ export const BATCH_FACTS = {
       return true;
     },
   }),
+  /** Somebody looked at what goes on by itself: its next check is due from then. */
+  looked: fact({
+    fields: STAGE,
+    follows: "stages",
+    timed: "told",
+    undone: ({ stage }) => `the look at ${stage}`,
+    evolve(state, event): boolean {
+      const run = runOf(ownerOf(state, event.owner), event.stage);
+      if (run?.state !== "running" || !run.spec.checks) return false;
+      run.lookedAt = Math.max(event.t, run.lookedAt ?? 0);
+      return true;
+    },
+  }),
   "stage-skipped": fact({
     fields: STAGE,
     follows: "stages",

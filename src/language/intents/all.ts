@@ -13,6 +13,7 @@ import { brewMade } from "./brew-made.ts";
 import { brewOf } from "./brew-of.ts";
 import { cannerState } from "./canner-state.ts";
 import { changeBatch } from "./change-batch.ts";
+import { coming } from "./coming.ts";
 import { convert } from "./convert.ts";
 import { correctTime } from "./correct-time.ts";
 import { disposition } from "./disposition.ts";
@@ -41,6 +42,7 @@ import { labeled } from "./labeled.ts";
 import { learnedTimes } from "./learned-times.ts";
 import { lidsMarked } from "./lids-marked.ts";
 import { loaded } from "./loaded.ts";
+import { looked } from "./looked.ts";
 import { mayI } from "./may-i.ts";
 import type { MeaningOf } from "./meaning.ts";
 import { more } from "./more.ts";
@@ -124,6 +126,7 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   recipes,
   more,
   standing,
+  coming,
   "own-words": ownWords,
   learned: learnedTimes,
   repeat,
@@ -160,6 +163,7 @@ export const MEANINGS: { readonly [I in Intent]: MeaningOf<I> } = {
   given,
   spoiled,
   taste,
+  looked,
   done,
   altitude,
   heap,

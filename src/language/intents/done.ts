@@ -2,6 +2,7 @@ import { type Context, underWay } from "../context.ts";
 import { wordSet } from "../grammar/word-set.ts";
 import { isTarget } from "../values/named-recipe.ts";
 import { textOf } from "../words.ts";
+import { looksAt } from "./looked.ts";
 import type { MeaningOf } from "./meaning.ts";
 
 /** With one of these, words about how it was done may say that it was not. */
@@ -23,6 +24,9 @@ function bringsThere(where: string, thing: unknown, { running }: Context): boole
   return told.some((one) => named.every((word) => one.includes(word)));
 }
 
+/** What ferments is skimmed and checked many times before it is done. */
+const LOOKED = /^((i|we|and|so|have|just) )*(skimmed|stirred|checked|looked)\b/;
+
 /** A stage is done. Jars out of the canner, the heat off and the canner ready are parts of it. */
 export const done: MeaningOf<"done"> = {
   cost: "clearing",
@@ -41,6 +45,7 @@ export const done: MeaningOf<"done"> = {
     if (typeof where === "string" && !bringsThere(where, slots.target, context)) return undefined;
     if (how !== undefined && said.words.some(({ word }) => NOT_ALL.has(word))) return undefined;
     const all = textOf(said.words);
+    if (LOOKED.test(all) && looksAt(context)) return undefined;
     if (OVERFILLED.test(all) || ADDED.test(all)) return undefined;
     return { slots: { target: slots.target, at: slots.at } };
   },

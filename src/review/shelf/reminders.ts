@@ -5,7 +5,7 @@
  */
 
 import { agenda, type DueItem } from "../../kitchen/agenda.ts";
-import { nextMatch } from "../../kitchen/cron.ts";
+import { checksFrom, matchesUntil } from "../../kitchen/day/checks.ts";
 import { onShelf } from "../../kitchen/decide/decide-kitchen.ts";
 import { fieldsOf } from "../../kitchen/events.ts";
 import { lotsIn, ready, sum } from "../../kitchen/jars/lots.ts";
@@ -14,7 +14,7 @@ import { activeOwners, isLoad, type Owner, runOfRole } from "../../kitchen/owner
 import { ownerName } from "../../kitchen/spoken-names.ts";
 import { rulesOf } from "../../kitchen/stages/kinds.ts";
 import { kitchenTimeOf, type StageRun, type State, wallOf } from "../../kitchen/state.ts";
-import { DAY_MS, HOUR_MS, MINUTE_MS } from "../../kitchen/time.ts";
+import { DAY_MS, HOUR_MS, instantOf, localFields, MINUTE_MS } from "../../kitchen/time.ts";
 import { dayAndTime } from "../day-and-time.ts";
 import { atHour, byDay, DAY_HOUR } from "./reminder-hours.ts";
 import { seedReminders, shelf } from "./store-room-reminders.ts";
@@ -47,6 +47,14 @@ export function upcoming(state: State, now: number, days: number): Upcoming[] {
       changedAt: Math.round(wallOf(state, changes.get(owner) ?? 0)),
     }))
     .sort((a, b) => a.at - b.at || (a.id < b.id ? -1 : 1));
+}
+
+/** What is overdue or comes due on that many days, today among them. */
+export function dueWithin(state: State, now: number, days: number): Upcoming[] {
+  const { year, month, day } = localFields(wallOf(state, now), state.zone);
+  const midnight = { hour: 0, minute: 0, second: 0 };
+  const end = instantOf({ year, month, day: day + days, ...midnight }, state.zone);
+  return upcoming(state, now, days).filter(({ at }) => at < end);
 }
 
 /** When each owner, reminder and seed lot was last written about; corrections touch them all. */
@@ -121,7 +129,7 @@ function wordsFor(
   return { title: `Time is up: ${name}, ${title}`, detail: "Go on with the next step." };
 }
 
-/** Every recurring check up to a moment, and the one that was missed. */
+/** Every recurring check up to a moment, and the latest of those nobody has told of. */
 function checks(state: State, wallNow: number, until: number): FoundReminder[] {
   return activeOwners(state).flatMap((owner) => {
     if (!isLoad(owner) && owner.state === "abandoned") return [];
@@ -129,10 +137,11 @@ function checks(state: State, wallNow: number, until: number): FoundReminder[] {
       if (run.state !== "running" || run.startedAt === undefined) return [];
       const longest = run.startedAt + (run.spec.window?.maxMinutes ?? 0) * MINUTE_MS;
       const last = wallOf(state, longest) > wallNow ? wallOf(state, longest) : until;
-      const from = wallOf(state, Math.max(run.startedAt, run.checkedAt ?? 0));
       return (run.spec.checks ?? []).flatMap(({ cron, say }): FoundReminder[] => {
         const ends = Math.min(last, until);
-        return matches(cron, from, wallNow, ends, state.zone).map((at) => ({
+        const all = matchesUntil(cron, checksFrom(state, run, cron), ends, state.zone);
+        const missed = all.filter((at) => at <= wallNow).slice(0, -1);
+        return all.slice(missed.length).map((at) => ({
           id: `${owner.id}/${run.id}/check/${at / MINUTE_MS}`,
           at: wallOf(state, tellAt(state, kitchenTimeOf(state, at), "check", run)),
           title: `Look at ${ownerName(state, owner)}`,
@@ -143,23 +152,6 @@ function checks(state: State, wallNow: number, until: number): FoundReminder[] {
       });
     });
   });
-}
-
-/** The next match after `from`, if it has passed, and all from now on. */
-function matches(
-  cron: string,
-  from: number,
-  wallNow: number,
-  until: number,
-  zone: string,
-): number[] {
-  const list: number[] = [];
-  let at = nextMatch(cron, from, zone);
-  while (at !== undefined && at <= until) {
-    list.push(at);
-    at = nextMatch(cron, Math.max(at, wallNow), zone);
-  }
-  return list;
 }
 
 /**

@@ -35,6 +35,9 @@ export type JarLine = {
   reasons: readonly string[];
 };
 
+/** What comes due, wall ms, as the list of reminders has it. */
+export type DueLine = { at: number; title: string; overdue: boolean };
+
 export type Known = {
   library: Library;
   /** The jars of a lot. */
@@ -49,6 +52,8 @@ export type Known = {
   seedLife(crop: string): readonly [number, number] | undefined;
   /** How long stages take here, and what was left out, one sentence each. */
   learned(): string[];
+  /** What comes due within some days; wall ms. */
+  coming(days: number): readonly DueLine[];
   /** Reports that something is waiting for, in words. */
   examples(): readonly string[];
   /** How a meaning is said, as an example; undefined where it is none, or is never said. */

@@ -47,7 +47,16 @@ describe("the declarations", () => {
     expect(having(({ timed }) => timed === "loss")).toEqual(LOSSES);
     expect(having(({ timed }) => timed === "start")).toEqual(STARTS);
     expect(having(({ timed }) => timed === "told")).toEqual([
-      ...["batch-begun", "brew-made", "jars-filled", "loaded", "lot-added", "note", "stage-begun"],
+      ...[
+        "batch-begun",
+        "brew-made",
+        "jars-filled",
+        "loaded",
+        "looked",
+        "lot-added",
+        "note",
+        "stage-begun",
+      ],
       ...["stage-done", "temperature", "unloaded", "water-low"],
     ]);
   });

@@ -52,6 +52,7 @@ export const LATER_EVENTS: readonly KitchenEvent[] = [
     mark: "D",
     expectedJars: 6,
   },
+  { ...stamp, type: "looked", owner: "B1", stage: "ferment" },
   { ...stamp, type: "lot-abandoned", batch: "B2" },
   { ...stamp, type: "lot-restored", batch: "B2" },
   { ...stamp, type: "lids-marked", batch: "B2", mark: "DT" },
