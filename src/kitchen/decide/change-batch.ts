@@ -154,6 +154,10 @@ export function decideSkip(deciding: Deciding<"skip">): Decision {
   return done({ type: "stage-skipped", owner: owner.id, stage: run.id, t: now });
 }
 
+const UNSOUND =
+  "Soft, slimy, pink or foul: throw it out, and say so. Scum or a little mold on top: take it off, " +
+  "and tell me when it is under the brine.";
+
 /** Below this certainty, what may end a step is not taken for its end (our choice). */
 const SURE = 0.9;
 
@@ -172,6 +176,7 @@ export function decideLooked(deciding: Deciding<"looked">): Decision {
     const command = commandOf("done", slots, ref === undefined ? {} : { ref });
     return decideDone({ ...deciding, wish: { command } });
   }
+  if (wish.command.confirms?.some(({ held }) => held === "no")) return refused(UNSOUND);
   if (found.length > 1) return askWhich(wish, "Which one:", choicesOf(state, found));
   const when = happenedAt(state, slots, now);
   if (!when.ok) return refused(when.reason);
