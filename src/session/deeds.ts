@@ -16,7 +16,7 @@ import { dueSentence } from "../speech/due-sentences.ts";
 import { type Conversation, withoutClaims } from "./conversation.ts";
 import { type LogWriter, NOT_RECORDED } from "./log-writer.ts";
 import { Outlook } from "./time/outlook.ts";
-import { answeredWants, dueWants, speaksOfAltitude, turnWants } from "./wants.ts";
+import { answeredWants, dueWants, reckoned, speaksOfAltitude, turnWants } from "./wants.ts";
 
 type DeedsParts = {
   state: State;
@@ -63,7 +63,7 @@ export class Deeds {
     const said = answered ? answer : (otherwise ?? answer);
     const text = written ? said.text : withoutClaims(said.text);
     if (text) talk.want({ rank: "answer", ...said, text });
-    for (const want of [...known, ...turns]) talk.want(want);
+    for (const want of [...known, ...reckoned(state, events), ...turns]) talk.want(want);
   }
 
   /** Writes and says what has come due; `before` where a command's own prompts come after it. */

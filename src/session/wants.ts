@@ -10,6 +10,7 @@ import { listed, lower } from "../kitchen/spoken-names.ts";
 import { rulesOf } from "../kitchen/stages/kinds.ts";
 import type { State } from "../kitchen/state.ts";
 import { isLost } from "../kitchen/unbroken-time.ts";
+import { reckonWith } from "../plan/learning/learned-report.ts";
 import { dueWording } from "../speech/due-sentences.ts";
 import { newTurns, promptWording } from "../speech/prompts.ts";
 
@@ -93,4 +94,13 @@ export function answeredWants(state: State, facts: readonly DatedFact[]): Want[]
 /** Whether terms are announced at once, whoever set them. */
 export function speaksOfAltitude(fact: DatedFact): boolean {
   return fact.type === "load-terms" || fact.type === "altitude-doubt";
+}
+
+/** What to reckon with in batches that began, where this cook differs from their recipes. */
+export function reckoned(state: State, facts: readonly DatedFact[]): Want[] {
+  return facts.flatMap((fact): Want[] => {
+    const batch = fact.type === "batch-begun" ? state.batches[fact.batch] : undefined;
+    const text = batch && reckonWith(state, batch);
+    return text ? [{ rank: "answer", text }] : [];
+  });
 }

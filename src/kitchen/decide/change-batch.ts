@@ -155,8 +155,8 @@ export function decideSkip(deciding: Deciding<"skip">): Decision {
 }
 
 const UNSOUND =
-  "Soft, slimy, pink or foul: throw it out, and say so. Scum or a little mold on top: take it off, " +
-  "and tell me when it is under the brine.";
+  "Soft, slimy, pink or foul: throw it out, and say so. " +
+  "Scum or a little mold on top: take it off, and tell me when it is under the brine.";
 
 /** Below this certainty, what may end a step is not taken for its end (our choice). */
 const SURE = 0.9;

@@ -1,7 +1,9 @@
 /** What was learned, laid out for people and for other programs. */
 
-import type { State } from "../../kitchen/state.ts";
+import { weightLb } from "../../kitchen/jars/lots.ts";
+import type { Batch, State } from "../../kitchen/state.ts";
 import { isoWithOffset } from "../../kitchen/time.ts";
+import { countWords, numberWords } from "../../reckon/number-words.ts";
 import { rounded } from "../../reckon/reckoned.ts";
 import type { StageTime } from "../stage-times.ts";
 import {
@@ -61,6 +63,36 @@ export function learnedReport(state: State): LearnedReport {
       plannedMinutes: rounded(plannedMinutes, 1),
     }));
   return { stages, burner, doubtful, lines: linesOf(stages, burner, doubtful) };
+}
+
+/** Named are differences that were seen so often and are so large (our choice). */
+const OFTEN = 2;
+const LARGE_SHARE = 1.25;
+const LARGE_MINUTES = 5;
+
+/**
+ * What to reckon with in a batch that begins: the stage in which this cook or stove takes most
+ * beyond what its recipe says, in one sentence; undefined where nothing stands out.
+ */
+export function reckonWith(state: State, batch: Batch): string | undefined {
+  const lessons = lessonsOf(state);
+  const altitudeFt = state.kitchen.altitudeFt ?? 0;
+  const longer = batch.recipe.stages.flatMap((stage) => {
+    const time = learnedMinutes(lessons, batch.recipe, stage, weightLb(batch), { altitudeFt });
+    if (!time || time.n < OFTEN) return [];
+    const { typicalMinutes: typical, yoursMinutes: yours } = time;
+    const isLarge = yours >= typical * LARGE_SHARE && yours - typical >= LARGE_MINUTES;
+    return isLarge ? [{ stage, time, more: yours - typical }] : [];
+  });
+  const [most] = longer.sort((a, b) => b.more - a.more);
+  if (!most) return undefined;
+  const { stage, time } = most;
+  const { n, yoursMinutes, typicalMinutes } = time;
+  return (
+    `Reckon with about ${countWords(Math.floor(yoursMinutes), "minute")} for this: ` +
+    `${stage.title}. So it was the last ${numberWords(n)} times; by the recipe it is ` +
+    `${numberWords(Math.round(typicalMinutes))}.`
+  );
 }
 
 function stagesOf(state: State, lessons: Lessons, only?: string): LearnedStage[] {
