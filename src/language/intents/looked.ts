@@ -28,9 +28,9 @@ export const looked: MeaningOf<"looked"> = {
   wordings: [
     "[<we>] [have] [just] <tended> <crock> [over|again|today|this morning] [<when>]",
     "[<we>] [have] [just] (checked|looked|peeked) (in on|on|in at|at|over|after) <crock> [<when>]",
-    "[<we>] [have] [just] (had|took|taken|given|gave) [<crock>] a (look|peek|stir) [at|to] [<crock>]",
-    "[<we>] [have] [just] (took|taken|skimmed|lifted|wiped) [off] the (scum|foam) [off] [<crock>]",
-    "<crock> (is|are) [now|all|still|well|back] (under|below|covered (with|by)) [the] (brine|juice)",
+    "[<we>] [have] [just] (had|took|given|gave) [<crock>] a (look|peek|stir) [at|to] [<crock>]",
+    "[<we>] [have] [just] (took|taken|skimmed|lifted) [off] the (scum|foam) [off] [<crock>]",
+    "<crock> (is|are) [now|all|still|back] (under|below|covered (with|by)) [the] (brine|juice)",
     "<crock> (is|are) [now|all] (skimmed|stirred|turned|checked|looked at)",
     "(everything|all) [is|of it is] [still] (under|below) [the] (brine|juice)",
   ],
