@@ -68,7 +68,7 @@ describe("a check that recurs", () => {
   );
 
   it("is not due where somebody looked shortly before", async () => {
-    const early = await kraut("+1d 20:00 skimmed it", "+0:02:30 what now");
+    const early = await kraut("+1d 20:00 skimmed it", "+2:30 what now");
     expect(told(early.texts, "Is it under the brine")).toEqual([]);
     const long = await kraut("+1d 0:00 skimmed it", "+23:00 what now");
     expect(told(long.texts, "Is it under the brine")).toHaveLength(1);
