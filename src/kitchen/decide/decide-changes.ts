@@ -11,7 +11,7 @@ import { activeOwners, isLoad, runOfRole } from "../owners.ts";
 import { batchName, listed, lotName, potOf } from "../spoken-names.ts";
 import { isOver } from "../stage-run.ts";
 import { rulesOf } from "../stages/kinds.ts";
-import type { Batch, Load, State } from "../state.ts";
+import type { Batch, Load, StageRun, State } from "../state.ts";
 import { MINUTE_MS } from "../time.ts";
 import { current } from "../unbroken-time.ts";
 import { batchFor } from "./decide-batch.ts";

@@ -2,7 +2,7 @@
 import type { HeapSaid } from "../../kitchen/day/wanted.ts";
 import { readSaidFood } from "../../recipe/foods/said-food.ts";
 import { textOf, utteranceOf } from "../words.ts";
-import { weighedAt } from "./weights.ts";
+import { weighedAt } from "./spoken-weights.ts";
 
 const BETWEEN = /\s*(?:[,;+]|\band\b|\bplus\b|\bas well as\b)+\s*/i;
 /** Words before and after a heap that tell nothing of it. */
