@@ -2,7 +2,7 @@
 import { type Command, commandOf } from "../kitchen/command.ts";
 import { type Hearing, MOST_CANDIDATES } from "./clauses/clause-facts.ts";
 import type { ClauseFact } from "./clauses/facts-together.ts";
-import { agreeing } from "./clauses/guessed.ts";
+import { agreeing, likelihood, SURE_WHOLE } from "./clauses/guessed.ts";
 import { begunLots } from "./clauses/lots-read.ts";
 import { besideText } from "./clauses/whole-clauses.ts";
 import type { Context } from "./context.ts";
@@ -38,6 +38,9 @@ function toldPolitely(said: Utterance, context: Context): Read | undefined {
 
 /** No surer than this, a report was gathered from words in no known order. */
 const GATHERED = 0.7;
+
+/** How likely a meaning has to be as a whole that a wording may fit. */
+const LEAST_AGREED = 0.1;
 
 /** Readings of one sentence, put together as what they come to. */
 class Reader {
@@ -91,10 +94,12 @@ class Reader {
     const readings = [...this.hearing.eachReading(this.said, this.whole)];
     const unsure = this.hearing.notKnown(this.said, plain, readings);
     if (unsure) return this.read("sure", [unsure], [unsure, ...readings]);
-    const { facts, unused, asked: besides } = this.hearing.several(this.said, this.whole);
+    const { facts: told, unused, asked: besides } = this.hearing.several(this.said, this.whole);
+    const facts = this.withWhole(told, readings);
     const gathered = plain.confidence <= GATHERED && MEANINGS[plain.intent].report;
     const guarded = this.hearing.context.question?.guards === true;
-    const agreed = !gathered || (!guarded && agreeing(plain, this.whole));
+    const agreed =
+      (!gathered || (!guarded && agreeing(plain, this.whole))) && !this.speaksAgainst(plain);
     const known = plain.intent !== "unknown" && agreed;
     const surer = facts.some(({ command }) => command.confidence > plain.confidence);
     if (facts.length > 1 || (facts.length === 1 && (!known || surer)))
@@ -112,6 +117,35 @@ class Reader {
     return asked.length > 0
       ? this.read("ask", [], [...asked, ...readings])
       : this.byClause(readings);
+  }
+
+  /** The whole sentence is surely meant otherwise than a wording that may fit. */
+  private speaksAgainst({ intent }: Command): boolean {
+    const { cost, answer } = MEANINGS[intent];
+    const [first] = this.whole.intents;
+    const guarded = cost === "raising" || cost === "clearing" || answer;
+    if (guarded || !first || first.name === intent) return false;
+    return first.probability >= SURE_WHOLE && likelihood(intent, this.whole) < LEAST_AGREED;
+  }
+
+  /**
+   * What clauses say, as far as it goes with what the sentence surely means as a whole: where none
+   * of them says that, only what raises a doubt or calls for help stands beside it.
+   */
+  private withWhole(
+    facts: readonly ClauseFact[],
+    [best]: readonly Command[],
+  ): readonly ClauseFact[] {
+    const told = facts.some(({ command }) => command.intent === best?.intent);
+    const certain = facts.length > 1 && facts.every(({ command }) => command.confidence >= CERTAIN);
+    if (!best || told || certain || facts.length === 0) return facts;
+    if (likelihood(best.intent, this.whole) < SURE_WHOLE) return facts;
+    const kept = facts.filter(({ command }) => {
+      const { cost, urgent, answer } = MEANINGS[command.intent];
+      return cost === "raising" || urgent || answer || command.intent === "factor";
+    });
+    if (!this.hearing.isToAct(best, this.whole)) return kept;
+    return [{ command: best, clause: this.said }, ...kept];
   }
 
   /** The likeliest of what the clauses say by themselves, where the whole is likely nothing. */

@@ -47,14 +47,26 @@ import {
   withPronouns,
 } from "./facts-together.ts";
 import { furtherTimer, withLabel } from "./further-timers.ts";
-import { agreeing, asMeanings, IDLE, likelihood, saysNothing, within } from "./guessed.ts";
+import {
+  agreeing,
+  asMeanings,
+  IDLE,
+  IN_PASSING,
+  isBorneOut,
+  likelihood,
+  saysNothing,
+  within,
+} from "./guessed.ts";
 import {
   ANOTHER_MEANING,
   addsNothing,
   askedOf,
+  type ClausesRead,
+  type Gathered,
   isAnother,
   isContrast,
   isPartOfAnswer,
+  NOTHING_TOLD,
   othersOf,
   raisingFirst,
   type Unclear,
@@ -62,25 +74,6 @@ import {
 import { runTogether, wholeClauses } from "./whole-clauses.ts";
 
 export const MOST_CANDIDATES = 3;
-
-/** What a sentence says by its clauses, and those that were neither used nor idle talk. */
-type ClausesRead = {
-  facts: readonly ClauseFact[];
-  unused: readonly Utterance[];
-  /** What an unused clause is likely enough to say to be asked about. */
-  asked?: ClauseFact;
-};
-
-const NOTHING_TOLD: ClausesRead = { facts: [], unused: [] };
-
-/** The clauses of a sentence, sorted: facts, what is said beside them, and what fits nothing. */
-type Gathered = {
-  found: readonly ClauseFact[];
-  beside: readonly { clause: Utterance; idle: boolean }[];
-  unclear: readonly Unclear[];
-  /** A fact rests on a guess. */
-  guessed: boolean;
-};
 
 export class Hearing {
   private readonly situation: Situation;
@@ -258,6 +251,7 @@ export class Hearing {
         // "My beans came up, six of them": a count of something else.
         const counted = Object.values(plain.slots).some((value) => typeof value === "number");
         if (plainly && counted && likelihood(plain.intent, whole) < LEAST_COUNTED) continue;
+        if (IN_PASSING.has(plain.intent) && !isBorneOut(plain.intent, clause, whole)) continue;
         const alone = clauses.every((one) => one === clause || isOwnMatter(one));
         if (!answer && !this.isMeantSo(plain, clause, alone ? own : whole)) return NOTHING_TOLD;
         if (isContrast(clause, plain, found)) continue;
@@ -278,7 +272,7 @@ export class Hearing {
       }
       const [best] = this.eachReading(clause, own);
       if (best && isContrast(clause, best, found)) continue;
-      if (best && this.isToAct(best, own)) {
+      if (best && this.isToActBeside(best, clause, own, whole)) {
         guessed = true;
         found.push({ command: best, clause });
         continue;
@@ -337,6 +331,14 @@ export class Hearing {
     return command !== undefined && MEANINGS[command.intent].report === true;
   }
 
+  /** A guess of a clause is acted on where the whole sentence bears it out. */
+  private isToActBeside(best: Command, clause: Utterance, own: Guess, whole: Guess): boolean {
+    if (best.confidence < LEAST_BESIDE || !this.isToAct(best, own)) return false;
+    const { cost, answer, urgent } = MEANINGS[best.intent];
+    if (cost === "raising" || answer || urgent) return true;
+    return isBorneOut(best.intent, clause, whole);
+  }
+
   /** Whether it is meant as said; a report may stand beside orders, unless it clears a doubt. */
   private isMeantSo({ intent }: Command, clause: Utterance, whole: Guess): boolean {
     if (directness(intent, whole) >= FRAME_TO_ASK) return true;
@@ -389,5 +391,8 @@ const ABOUT_ASKED = wordSet("answer yes no factor unknown done repeat");
 
 /** How likely the whole sentence has to be about what a clause of it counts or measures. */
 const LEAST_COUNTED = 0.02;
+
+/** How likely a clause of several has to say something for it to be acted on. */
+const LEAST_BESIDE = 0.5;
 
 const ECHO = wordSet("is are did does do has have was were");

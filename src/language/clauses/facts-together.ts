@@ -129,6 +129,11 @@ export function merged(facts: readonly ClauseFact[]): ClauseFact[] {
     const { intent, slots } = fact.command;
     const same = list.some(({ command }) => command.intent === intent && holds(command, slots));
     if (same) continue;
+    const vaguer = list.findIndex(({ command }) => isVaguer(command, fact.command));
+    if (vaguer >= 0) {
+      list[vaguer] = { ...fact, clause: list[vaguer]?.clause ?? fact.clause };
+      continue;
+    }
     const last = list.at(-1);
     const sizes = last && ofTwoSizes(last.command, fact.command);
     if (last && sizes) {
@@ -142,6 +147,15 @@ export function merged(facts: readonly ClauseFact[]): ClauseFact[] {
   }
   const all = list.map(({ command }) => command);
   return list.filter(({ command }) => !isLess(command, all) && !isOfLoss(command, all));
+}
+
+/** "It broke, one of the pints": whether a fact is told again with more of it. */
+function isVaguer(one: Command, other: Command): boolean {
+  if (one.intent !== other.intent || MEANINGS[one.intent].cost === "clearing") return false;
+  const slots = other.slots as Record<string, unknown>;
+  return Object.entries(one.slots).every(([slot, value]) => {
+    return JSON.stringify(slots[slot]) === JSON.stringify(value);
+  });
 }
 
 /** Whether a command says all that these slots say. */

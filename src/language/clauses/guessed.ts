@@ -1,6 +1,7 @@
 /** What the model takes a sentence and its clauses to mean, put together. */
-import type { Command } from "../../kitchen/command.ts";
-import { learned } from "../intents/all.ts";
+import type { Command, Intent } from "../../kitchen/command.ts";
+import { wordSet } from "../grammar/word-set.ts";
+import { isIntent, learned } from "../intents/all.ts";
 import { FRAMES } from "../model/corpus.ts";
 import type { Likely } from "../model/linear-model.ts";
 import type { Guess } from "../model/shipped.ts";
@@ -57,4 +58,19 @@ export function agreeing(plain: Command | undefined, from: Guess): Command | und
   const [first] = from.intents;
   const agreed = first && first.name === plain?.intent && first.probability >= AGREED;
   return agreed && plain && directness(plain.intent, from) >= AGREED ? plain : undefined;
+}
+
+/** How sure the whole sentence has to be of one thing to leave no room for another in it. */
+export const SURE_WHOLE = 0.6;
+const LEAST_BORNE_OUT = 0.02;
+
+/** "Wait", "pardon me", "oops": said in passing, too. */
+export const IN_PASSING = wordSet("hold repeat resume undo redo overview help");
+
+/** "Hang on, it's dropped": whether the whole sentence bears out what a few words of it say. */
+export function isBorneOut(intent: Intent, clause: Utterance, whole: Guess): boolean {
+  const [first] = whole.intents;
+  const surely = first && first.name !== intent && first.probability >= SURE_WHOLE;
+  if (!surely || !isIntent(first.name) || first.name === "unknown") return true;
+  return clause.asked || likelihood(intent, whole) >= LEAST_BORNE_OUT;
 }

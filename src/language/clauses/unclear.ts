@@ -10,6 +10,25 @@ import type { ClauseFact } from "./facts-together.ts";
 /** A clause that is no fact; `asks` where the best reading of it can be asked about. */
 export type Unclear = { clause: Utterance; best: Command | undefined; asks?: boolean };
 
+/** What a sentence says by its clauses, and those that were neither used nor idle talk. */
+export type ClausesRead = {
+  facts: readonly ClauseFact[];
+  unused: readonly Utterance[];
+  /** What an unused clause is likely enough to say to be asked about. */
+  asked?: ClauseFact;
+};
+
+export const NOTHING_TOLD: ClausesRead = { facts: [], unused: [] };
+
+/** The clauses of a sentence, sorted: facts, what is said beside them, and what fits nothing. */
+export type Gathered = {
+  found: readonly ClauseFact[];
+  beside: readonly { clause: Utterance; idle: boolean }[];
+  unclear: readonly Unclear[];
+  /** A fact rests on a guess. */
+  guessed: boolean;
+};
+
 /** The likeliest of what is unclear, what raises a doubt first, unless a fact says as much. */
 export function askedOf(unclear: readonly Unclear[], facts: readonly ClauseFact[]) {
   const all = unclear.flatMap(({ clause, best, asks }): ClauseFact[] => {

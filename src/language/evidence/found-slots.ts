@@ -17,6 +17,7 @@ import {
 } from "./common-finders.ts";
 import { altitude, pressure, temperature } from "./found-measures.ts";
 import { TOPIC_FINDERS } from "./found-topics.ts";
+import { foodsIn } from "./put-in.ts";
 import type { FoundValue, Scan } from "./scan.ts";
 
 const COUNTED = /^(jars?|pints?|quarts?|half|pints|lids?|of|more|them|sealed|filled|full|done)$/;
@@ -100,14 +101,26 @@ function sealed(scan: Scan): Raw | undefined {
 }
 
 const DISPOSED: readonly [RegExp, DispositionWord][] = [
-  [/\b(re ?process|(process|can) (it|them|that|those) again|do (it|them) over)/, "reprocess"],
-  [/\b(fridge|refrigerat\w*|ice ?box)\b/, "refrigerate"],
+  [
+    /\b(re ?process|(process|can) (it|them|that|those) again|do (it|them) over|new lids?)/,
+    "reprocess",
+  ],
+  [/\b(start(ing)?|begin|count\w*) .*\b(again|over|zero|scratch|anew)\b|\brestart/, "restarted"],
+  [/\b(fridge|refrigerat\w*|ice ?box|cold box|cooler)\b/, "refrigerate"],
+  [
+    /\b(eat|have|use|finish) (it|them|that|those|this)\b.*\b(week|tonight|first|soon)\b/,
+    "refrigerate",
+  ],
   [/\b(freez\w*|deep freeze)\b/, "freeze"],
   [
     /\b(throw|thrown|toss\w*|chuck\w*|bin|bins|binned|discard\w*|compost|trash|garbage)\b/,
     "discard",
   ],
-  [/\b(pigs?|chickens|hens|out with)\b/, "discard"],
+  [/\b(pigs?|hogs?|dogs?|chickens|hens|out with|overboard|rubbish|dump\w*)\b/, "discard"],
+  [
+    /^ (straight )?out (it|they|straight)\b|\b(out (it|they) (goes|go|went)|threw|get rid)\b/,
+    "discard",
+  ],
 ];
 
 function disposition(scan: Scan): Raw | undefined {
@@ -234,11 +247,18 @@ const WENT_IN = new RegExp(
 function wentIn(scan: Scan): Raw | undefined {
   const all = scan.words.join(" ");
   const found = WENT_IN.exec(all);
-  if (!found) return undefined;
+  if (!found) {
+    const [food] = foodsIn(all);
+    return food === undefined ? undefined : { food };
+  }
   const from = all.slice(0, found.index + found[0].length).split(" ").length - 1;
   const label = scan.one<string>("thing", ({ at }) => at === from);
-  return label && { food: String(label.value) };
+  if (label) return { food: String(label.value) };
+  const [food] = foodsIn(all);
+  return food === undefined ? undefined : { food };
 }
+
+const LIQUID = /\b(boiling water|hot water|salt water|water|brine|syrup|vinegar|juice)\b/;
 
 function howMuch(scan: Scan): Raw {
   const what = scan.said.text
@@ -259,14 +279,16 @@ const TOO_MANY = 200;
 const ONE_JAR = /\b(a|another|the last|the first|one) (half )?(jar|pint|quart)\b|\bone of\b/;
 
 function filled(scan: Scan): Raw | undefined {
-  if (scan.one<number>("number", ({ value }) => value > TOO_MANY)) return undefined;
   const many = count(scan);
+  if (many && many.value > TOO_MANY) return undefined;
   return { ...(many ? { count: many.value } : {}), ...size(scan), ...jarsOf(scan) };
 }
 
-function withScores(scan: Scan): Raw | undefined {
+/** Scores by their names, or what was said of it. */
+function tasted(scan: Scan): Raw {
   const scores = scan.one<Record<string, number>>("scores");
-  return scores && { scores: scores.value, ...target(scan) };
+  const said = scores ? { scores: scores.value } : { words: scan.said.text.trim() };
+  return { ...said, ...jarsOf(scan) };
 }
 
 function bareNumber(scan: Scan): Raw | undefined {
@@ -275,7 +297,8 @@ function bareNumber(scan: Scan): Raw | undefined {
 }
 
 /** Only words that say nothing else leave the program: clocks may run. */
-const LEAVING = /\b(quit|exit|close|shut down|bye|goodbye|good night|log out|switch off)\b/;
+const LEAVING =
+  /\b(quit|exit|close|shut down|bye|goodbye|good ?night|log out|switch off|see you|off home)\b/;
 
 function leaving(scan: Scan): Raw | undefined {
   return LEAVING.test(scan.joined) ? {} : undefined;
@@ -310,8 +333,8 @@ const FINDERS: Partial<Record<Intent, Finder>> = {
   "water-low": withMoment,
   added: wentIn,
   "topped-up": (scan) => {
-    const found = wentIn(scan);
-    return found && { with: found.food };
+    const poured = LIQUID.exec(scan.joined)?.[0] ?? wentIn(scan)?.food;
+    return poured === undefined ? undefined : { with: poured };
   },
   "was-away": hush,
   pressure,
@@ -324,7 +347,7 @@ const FINDERS: Partial<Record<Intent, Finder>> = {
   disposition,
   altitude,
   answer: bareNumber,
-  taste: withScores,
+  taste: tasted,
   opened: (scan) => {
     const jars = filled(scan);
     const one = ONE_JAR.test(scan.joined) ? { count: 1 } : {};

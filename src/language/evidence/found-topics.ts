@@ -22,13 +22,28 @@ function explain(scan: Scan): Raw | undefined {
   return term && { term };
 }
 
+/** "No mold": a sign that is not there. */
+const DENIED = /\b(no|not|without|never) (any )?\w+/g;
+
+/** A jar that a whole sentence tells to be bad in no known words has gone off. */
 function spoiled(scan: Scan): Raw | undefined {
-  const [sign] = topicsIn(scan, SPOIL_SIGNS);
+  const told = scan.joined.replace(DENIED, "");
+  const known = SPOIL_SIGNS.find(([, said]) => said.test(told))?.[0];
+  const unnamed = !scan.said.within && told === scan.joined;
+  const sign = known ?? (unnamed ? "off" : undefined);
   return sign && { sign, ...jarsOf(scan) };
 }
 
+const NO_PLACE = "jars?|pints?|quarts?|canner|pot|water|fridge|freezer|bath|rack|trash|bin";
+/** Where something stands, in words that the pantry has no name for: "on the low shelf". */
+const STANDS = new RegExp(
+  "\\b(?:in|into|on|onto|under|behind|beside|at) (?:the|my|our|that|a) " +
+    `(?!(?:${NO_PLACE})\\b)((?:\\w+ ){0,2}?(?:shel\\w+|rack|stairs|bookcase|box|crate|drawer|` +
+    "corner|attic|loft|hall|bed|dresser|sideboard|porch|barn|store|shop|bench|counter|room))\\b",
+);
+
 function place(scan: Scan): Raw | undefined {
-  const [where] = topicsIn(scan, PLACES);
+  const where = topicsIn(scan, PLACES)[0] ?? STANDS.exec(scan.joined)?.[1];
   return where === undefined ? undefined : { place: where, ...jarsOf(scan) };
 }
 

@@ -54,12 +54,15 @@ export const TERM_TOPICS: Topics<Term> = [
 ];
 
 export const SPOIL_SIGNS: Topics<SpoilSign> = [
-  ["bulged", /\b(bulg\w+|swollen|swell\w*|swelled|puffed|domed|humped)\b/],
+  ["bulged", /\b(bulg\w+|swollen|swell\w*|swelled|swole|puffed|domed|humped|balloon\w*|blown)\b/],
   [
     "spurted",
-    /\b(spurt\w*|squirt\w*|spray\w*|foam\w*|fizz\w*|hiss\w*|gush\w*|bubbl\w*|shot out)\b/,
+    /\b(spurt\w*|squirt\w*|spray\w*|foam\w*|fizz\w*|hiss\w*|gush\w*|bubbl\w*|shot (out|clear)|spit|spat)\b/,
   ],
-  ["moldy", /\b(mold\w*|mould\w*|fuzz\w*|furry|white stuff|green stuff|black (spots?|stuff))\b/],
+  [
+    "moldy",
+    /\b(mold\w*|mould\w*|fuzz\w*|furry|fur|hairs?|hairy|whiskers|growing|white stuff|green stuff|black (spots?|stuff))\b/,
+  ],
   ["leaked", /\b(leak\w*|seep\w*|ooz\w*|weep\w*|wept|sticky|dribbl\w*|drip\w*)\b/],
   ["unsealed", /\b(unsealed|not sealed|came open|come open|loose|popped open|lost its seal)\b/],
   [
