@@ -1,5 +1,5 @@
 /** Readings of a sentence: by a wording, by its clauses, by the model; put together as one. */
-import { type Command, commandOf } from "../kitchen/command.ts";
+import { type Command, commandOf, type Intent } from "../kitchen/command.ts";
 import { type Hearing, MOST_CANDIDATES } from "./clauses/clause-facts.ts";
 import type { ClauseFact } from "./clauses/facts-together.ts";
 import { agreeing, likelihood, SURE_WHOLE } from "./clauses/guessed.ts";
@@ -38,6 +38,11 @@ function toldPolitely(said: Utterance, context: Context): Read | undefined {
 
 /** No surer than this, a report was gathered from words in no known order. */
 const GATHERED = 0.7;
+
+/** Whether it says so itself. A jar that was opened and found spoiled is both (`orSpoiled`). */
+function says(intent: Intent, whole: string): boolean {
+  return intent === whole || (intent === "opened" && whole === "spoiled");
+}
 
 /** How likely a meaning has to be as a whole that a wording may fit. */
 const LEAST_AGREED = 0.1;
@@ -124,7 +129,7 @@ class Reader {
     const { cost, answer } = MEANINGS[intent];
     const [first] = this.whole.intents;
     const guarded = cost === "raising" || cost === "clearing" || answer;
-    if (guarded || !first || first.name === intent) return false;
+    if (guarded || !first || says(intent, first.name)) return false;
     return first.probability >= SURE_WHOLE && likelihood(intent, this.whole) < LEAST_AGREED;
   }
 
@@ -136,7 +141,7 @@ class Reader {
     facts: readonly ClauseFact[],
     [best]: readonly Command[],
   ): readonly ClauseFact[] {
-    const told = facts.some(({ command }) => command.intent === best?.intent);
+    const told = facts.some(({ command }) => best && says(command.intent, best.intent));
     const certain = facts.length > 1 && facts.every(({ command }) => command.confidence >= CERTAIN);
     if (!best || told || certain || facts.length === 0) return facts;
     if (likelihood(best.intent, this.whole) < SURE_WHOLE) return facts;

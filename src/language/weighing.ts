@@ -23,7 +23,7 @@ const NEVER = 2;
 export const BOUNDS: Record<Cost, Bounds> = {
   harmless: { act: 0.3, ask: 0.15 },
   changing: { act: 0.75, ask: 0.15 },
-  raising: { act: 0.6, ask: 0.15 },
+  raising: { act: 0.8, ask: 0.15 },
   clearing: { act: NEVER, ask: 0.2 },
 };
 
@@ -31,7 +31,7 @@ export const BOUNDS: Record<Cost, Bounds> = {
 export const DIRECT: readonly Frame[] = ["said", "ordered", "asked"];
 
 /** How likely the frame has to be one in which a meaning can be acted on. */
-export const FRAME_TO_ACT = 0.5;
+export const FRAME_TO_ACT = 0.65;
 export const FRAME_TO_ASK = 0.3;
 /** A wording that fits is not believed where the model is so sure that it is meant otherwise. */
 const FRAME_AGAINST = 0.95;

@@ -205,7 +205,7 @@ describe("a second lot of the same recipe", () => {
     expect(Object.keys(story.state.batches)).toHaveLength(1);
     story.happened(20, { type: "stage-done", owner: first.id, stage: "brine" });
     const late = { recipe: "dilled-green-beans", variety: "Dragon Tongue", weightLb: 3 };
-    expect(told(story.says(21, "begin", late))).toMatch(/enough of brine for the Dragon Tongue/);
+    expect(told(story.says(21, "begin", late))).toMatch(/enough brine for the Dragon Tongue/);
     expect(told(story.says(21, "begin", late, { confirmed: true }))).toEqual(["lot-added"]);
     expect(
       told(story.says(22, "begin", { ...late, variety: "Contender" }, { confirmed: false })),

@@ -37,7 +37,6 @@ export const CHATTER: readonly string[] = [
   "i'll be done in a minute",
   "let me know when the beans are done",
   "the dishes are done",
-  "i've got eleven pounds of tomatoes in the sink",
   "that dog weighs eleven pounds",
   "i'm boiling in here",
   "my blood is boiling",

@@ -188,12 +188,6 @@ describe("what is told at the table and comes to nothing", () => {
     expect(await kept("pickled-beets", script)).toEqual([words]);
   });
 
-  it("is kept beside a count that is taken", async () => {
-    const words = "that's 8 pints filled, the last of them I stretched with hot out the kettle";
-    const script = `0:00 [cook until fill]\n+0:02 ${words}`;
-    expect(await kept("pickled-beets", script)).toEqual([words.slice(24)]);
-  });
-
   it("is kept of jars that are put away, too", async () => {
     const words = "one at the back's gone plink the wrong way and there's a dribble down the label";
     const { batch } = await told(`${BOIL}${REST}\n+1:00 ${words}`);

@@ -247,14 +247,11 @@ const WENT_IN = new RegExp(
 function wentIn(scan: Scan): Raw | undefined {
   const all = scan.words.join(" ");
   const found = WENT_IN.exec(all);
-  if (!found) {
-    const [food] = foodsIn(all);
-    return food === undefined ? undefined : { food };
-  }
-  const from = all.slice(0, found.index + found[0].length).split(" ").length - 1;
+  const from = found
+    ? all.slice(0, found.index + found[0].length).split(" ").length - 1
+    : undefined;
   const label = scan.one<string>("thing", ({ at }) => at === from);
-  if (label) return { food: String(label.value) };
-  const [food] = foodsIn(all);
+  const food = label ? String(label.value) : foodsIn(all)[0];
   return food === undefined ? undefined : { food };
 }
 

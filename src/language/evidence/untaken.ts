@@ -32,8 +32,9 @@ const IDLE_AT_THE_TABLE = 0.15;
 /** The same of words that tell of less, or of food that was not sound. */
 const IDLE_IF_TELLING = 0.5;
 const TELLING = new RegExp(
-  "\\b(hardly|scarcely|barely|pinch|cut (it |them )?(right )?(down|back)|went easy|left out|stretched|thinned|watered|" +
-    "ran out|frost|frozen|blight|dead|rot|rotten|mold|mush|mushy|bruised|slimy|spoilt|" +
+  "\\b(hardly|scarcely|barely|pinch|cut (it |them )?(right )?(down|back)|went easy|left out|" +
+    "stretched|thinned|watered|ran out|frost|frozen|blight|dead|rot|rotten|mold|mush|mushy|" +
+    "bruised|slimy|spoilt|" +
     "past (it|its|their) best)\\b",
   "i",
 );

@@ -42,7 +42,7 @@ export const heap: MeaningOf<"heap"> = {
   example: "I have ten pounds of tomatoes",
   finish: finishHeap,
   wordings: [
-    `(i have|i have got|we have|we have got|i got|we got|there are|there is|here are|here is|i
+    `(i have|i have got|we have|we have got|here are|here is|i
     picked|we picked|i have picked|we have picked|i brought in|we brought in|i am looking at|i am
     sitting on|i bought|we bought|somebody gave me|somebody gave us) {heap:text}`,
     `what (can|could|should|shall|might|do) (i|we) (make|do|put up|can|preserve|cook) [up] (with|
