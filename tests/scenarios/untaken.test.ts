@@ -188,6 +188,26 @@ describe("what is told at the table and comes to nothing", () => {
     expect(await kept("pickled-beets", script)).toEqual([words]);
   });
 
+  it.each([
+    "does it matter the lids sat in the damp, there's a bit of orange coming through",
+    "is it bad the last one's only half full?",
+    "they're in the oven, that does the same job, gas mark four",
+    "half the lot went in the big half-gallon ones, they're for the church supper",
+  ])("is kept between loading and the boil: %s", async (words) => {
+    const script = `0:00 [cook until process]\n+0:02 ${words}\n+0:05 what now`;
+    const { batch } = await told(script, "peaches");
+    expect(batch.heard).toMatchObject([{ text: words, strength: "trace" }]);
+  });
+
+  it.each(["does it matter which way round the lids go", "is it bad if the lids are damp"])(
+    "is not what is only asked: %s",
+    async (words) => {
+      const script = `0:00 [cook until process]\n+0:02 ${words}\n+0:05 what now`;
+      const { batch } = await told(script, "peaches");
+      expect(batch.heard).toEqual([]);
+    },
+  );
+
   it("is kept of jars that are put away, too", async () => {
     const words = "one at the back's gone plink the wrong way and there's a dribble down the label";
     const { batch } = await told(`${BOIL}${REST}\n+1:00 ${words}`);

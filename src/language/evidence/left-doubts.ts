@@ -10,7 +10,7 @@ import type { Utterance } from "../words.ts";
 import { isAsked } from "./asked-about.ts";
 import { doubtIn, doubtTakenBack, lossIn } from "./doubts.ts";
 import { isOfAnotherFire } from "./elsewhere.ts";
-import { isInJars, untakenDoubt } from "./untaken.ts";
+import { isAskedAfter, isInJars, untakenDoubt } from "./untaken.ts";
 
 /** A sentence as it was read, before its doubts are weighed. */
 type Weighed = {
@@ -42,6 +42,7 @@ export function withDoubts(weighed: Weighed, hearing: Hearing): Read {
   const urgent = commands.some(({ intent }) => MEANINGS[intent].urgent === true);
   const answered = sure && !urgent;
   const untaken = untakenDoubt(said, hearing.guess(said), commands, context);
+  if (untaken && isAskedAfter(said)) return { ...heard, evidence: untaken };
   const named = doubtIn(heard.rest ?? said, heard, answered);
   // A food that is only named says less than one that something is said about.
   const slight = named?.strength === "trace" && named.foods !== undefined;

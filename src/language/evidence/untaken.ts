@@ -73,9 +73,11 @@ export function isHeated({ loads = [], running }: Context): boolean {
 
 /** What it is about, where nothing in it says so: the heat, or what is in the jars or goes in. */
 function subjectNow(said: Utterance, context: Context): Subject | undefined {
-  if (isHeated(context)) return "boil";
-  const atTheTable = said.words.length >= LEAST_AT_THE_TABLE && context.running.length > 0;
-  const inJars = (context.loads ?? []).length > 0 && isInJars(context);
+  const { loads = [], running } = context;
+  // Before the boil or the pressure no answer about it can settle what is told.
+  if (loads.some(({ stages }) => stages.some(({ timed }) => timed))) return "boil";
+  const atTheTable = said.words.length >= LEAST_AT_THE_TABLE && running.length > 0;
+  const inJars = loads.length > 0 && isInJars(context);
   return inJars || atTheTable || isPutAway(context) ? "jars" : undefined;
 }
 
@@ -84,6 +86,27 @@ function isOfSomebody(words: readonly string[]): boolean {
   return words.slice(0, 2).some((word) => OTHERS.has(word));
 }
 const OTHERS: ReadonlySet<string> = new Set(["he", "she", "they", "somebody", "someone"]);
+
+/** "Does it matter the lids sat in the damp": it is asked about what has happened. */
+const ASKED_AFTER = new RegExp(
+  "\\b((does|would|will) (it|that|this) (matter|hurt)|" +
+    "(is|are) (it|that|this|they|those) (bad|ok|okay|all right|alright|fine|safe|spoiled|ruined))" +
+    "(?=(?: \\S+){3})",
+);
+/** With one of these it is asked what would be, or how to do it. */
+const WOULD_BE = /\b(if|when|whether|which|what|how|to|should|can|could|do|does it matter)\b/;
+/** Ways of heating jars for which nothing was tested. */
+const UNTESTED_WAY = new RegExp(
+  "\\b(they|them|jars|these|those|lot|half|some)\\b.*" +
+    "\\b((in|into) the (oven|microwave|dishwasher)|gallon)\\b",
+);
+
+/** Whether a question tells of something that has happened to what is put up. */
+export function isAskedAfter({ words }: Utterance): boolean {
+  const all = words.map(({ word }) => word).join(" ");
+  const found = ASKED_AFTER.exec(all);
+  return found !== null && !WOULD_BE.test(all.slice(found.index + found[0].length));
+}
 
 /** The doubt in a statement that nothing came of; undefined where it is idle talk or a question. */
 export function untakenDoubt(
@@ -94,6 +117,11 @@ export function untakenDoubt(
 ): Evidence | undefined {
   const { intents, frames } = guess;
   const words = said.words.map(({ word }) => word);
+  const surely = isAskedAfter(said) || (isInJars(context) && UNTESTED_WAY.test(textOf(said.words)));
+  if (surely) {
+    const about = subjectNow(said, context);
+    return about && { strength: "trace", about, text: said.text, ...whenOf(said) };
+  }
   const asks = beginsAsking(words) || (said.asked && !TAGGED.test(said.text));
   if (asks || said.words.length < LEAST_SAID) return undefined;
   if (NOT_TOLD.reduce((sum, one) => sum + frames[one], 0) >= SURELY) return undefined;
@@ -102,7 +130,7 @@ export function untakenDoubt(
   const telling = TELLING.test(said.text) ? IDLE_IF_TELLING : IDLE_AT_THE_TABLE;
   if (idle >= (inJars && !isPutAway(context) ? IDLE : telling)) return undefined;
   if (isPutAway(context) && said.words.length < LEAST_AT_THE_TABLE) return undefined;
-  if (isOnTheStove(words)) return undefined;
+  if (isOnTheStove(words) && !TELLING.test(said.text)) return undefined;
   const [best] = intents;
   // An order or a question that was not understood tells of nothing either.
   const meaning = best && isIntent(best.name) ? MEANINGS[best.name] : undefined;
