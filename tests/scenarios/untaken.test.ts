@@ -192,6 +192,7 @@ describe("what is told at the table and comes to nothing", () => {
     "does it matter the lids sat in the damp, there's a bit of orange coming through",
     "is it bad the last one's only half full?",
     "they're in the oven, that does the same job, gas mark four",
+    "doing these in the electric pot with the buttons this time",
     "half the lot went in the big half-gallon ones, they're for the church supper",
   ])("is kept between loading and the boil: %s", async (words) => {
     const script = `0:00 [cook until process]\n+0:02 ${words}\n+0:05 what now`;

@@ -4,7 +4,7 @@ import { isMeasured, otherSort } from "../../recipe/foods/beside-food.ts";
 import type { Library } from "../../recipe/library.ts";
 import type { Evidence } from "../command.ts";
 import type { DatedFact } from "../events.ts";
-import { runOfRole, runOfStep } from "../owners.ts";
+import { hasBegun, runOfRole, runOfStep } from "../owners.ts";
 import { atStake, OF_PROCESS, processDoubts, stillAtTheTable } from "../questions/heard-doubts.ts";
 import { type Question, questions } from "../questions/questions.ts";
 import { isOver } from "../stage-run.ts";
@@ -37,7 +37,7 @@ export function decideUnknown({ state, now, wish, library }: Deciding<"unknown">
   if (!told) return { kind: "tell" };
   // Where nothing is under pressure, the dial is the stove's.
   const ofStove = told.about === "gauge" && atStake(state, told, now).length === 0;
-  const evidence: Evidence = ofStove ? { ...told, about: "boil" } : told;
+  const evidence: Evidence = ofStove ? { ...told, about: "boil" } : ahead(state, told, now);
   const ofFood: Evidence = { ...evidence, about: "food" };
   const mixed = atStake(state, ofFood, now).filter((load) => {
     return changes(state.batches[load.batch], evidence, library);
@@ -50,6 +50,19 @@ export function decideUnknown({ state, now, wish, library }: Deciding<"unknown">
   ];
   if (facts.length > 0) return done(...facts);
   return keptForLater(state, evidence, library, now);
+}
+
+/**
+ * A boil or pressure that seems lost before there is any was something else: it is kept as what is
+ * told of the jars, and no answer about the boil settles it.
+ */
+function ahead(state: State, told: Evidence, now: number): Evidence {
+  const seemsLost = told.intent === "boil-lost" || told.intent === "pressure-lost";
+  if (told.strength !== "suspicion" || !seemsLost) return told;
+  const loads = atStake(state, told, now);
+  if (loads.length === 0 || loads.some((load) => hasBegun(load))) return told;
+  const { intent: _, ...rest } = told;
+  return { ...rest, strength: "trace", about: "jars" };
 }
 
 /** Whether what was named is none of what the recipe of a batch was tested with. */
