@@ -31,6 +31,14 @@ describe("time in which nobody watched a process", () => {
     },
   );
 
+  it("is none where what was said was taken for it, and is denied", async () => {
+    const { played } = await boiled(
+      "+0:14 I squeezed two more in just now, there was room\n+0:00:06 no, I was here",
+    );
+    expect(played.asked.map(({ text }) => text).join()).toContain("Was nobody in the kitchen?");
+    expect(gapsAsked(played)).toBe(0);
+  });
+
   it("starts the whole time over after a no", async () => {
     const { played, batch } = await boiled(
       `+0:05 [closed for 0:10]\n+0:01 no\n+0:01 it's boiling and the lids are covered${DONE}`,

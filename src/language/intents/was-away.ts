@@ -1,4 +1,9 @@
+import { textOf } from "../words.ts";
 import type { MeaningOf } from "./meaning.ts";
+
+/** "No, I was here": nobody was away. */
+const WAS_THERE = /\b(here|in the kitchen|right by it|watching)\b/;
+const WAS_NOT = /\b(not|nobody|no one|never|until|till)\b/;
 
 /** Nobody was in the kitchen for a while, up to now. */
 export const wasAway: MeaningOf<"was-away"> = {
@@ -8,6 +13,10 @@ export const wasAway: MeaningOf<"was-away"> = {
   when: ["working"],
   slots: { minutes: "number" },
   example: "I was on the phone for twenty minutes",
+  finish: ({ minutes }, _context, _plain, { words }) => {
+    const all = textOf(words);
+    return WAS_THERE.test(all) && !WAS_NOT.test(all) ? undefined : { slots: { minutes } };
+  },
   wordings: [
     "<we> (was|were|have been) <elsewhere> [for] [about|a good|nearly|almost] {minutes:duration}",
     "<we> (was|were|have been) <elsewhere> [for (a while|a bit|some time|too long)]",
