@@ -134,7 +134,10 @@ export class Turn {
       () => steps.length > 1 && this.open !== undefined,
     );
     this.together = undefined;
-    if (this.open !== openBefore && this.open) this.doubted = kept ? undefined : heard.otherwise;
+    if (this.open !== openBefore && this.open) {
+      if (openBefore) this.keepDoubted(now);
+      this.doubted = kept ? undefined : heard.otherwise;
+    }
     const nothing = this.lastDone === before && !this.open;
     const late = nothing && !kept && heard.otherwise && this.keep(heard.otherwise, now);
     const cmd = this.lastDone === before ? undefined : this.lastDone?.cmd;

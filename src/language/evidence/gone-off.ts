@@ -7,7 +7,7 @@ const SIGNS: readonly [SpoilSign, RegExp][] = [
   ["moldy", /\b(mou?ld|mou?ldy|fuzz|fuzzy)\b/],
   ["bulged", /\b(bulged|bulging|swollen|swelled)\b/],
   ["leaked", /\b(leaked|leaking|leaky|seeping)\b/],
-  ["spurted", /\b(spurted|spurting|squirted|fizzed|fizzing|fizzy|foamed|foaming|hissed)\b/],
+  ["spurted", /\b(spurt(ed|ing)|spat|sprayed|squirted|fizz(ed|ing|y)|foam(ed|ing)|hissed)\b/],
   [
     "off",
     new RegExp(
